@@ -4,13 +4,21 @@ import static org.setpower.command.message.CommandMessages.plural;
 import static org.setpower.command.message.CommandMessages.say;
 
 import com.sun.star.sheet.XCellRangeAddressable;
+import com.sun.star.sheet.XSheetCellRange;
 import com.sun.star.sheet.XSheetCellRanges;
+import com.sun.star.sheet.XSpreadsheet;
 import com.sun.star.table.CellAddress;
 import com.sun.star.table.CellRangeAddress;
+import com.sun.star.table.XCell;
 import com.sun.star.table.XCellRange;
 import com.sun.star.table.XColumnRowRange;
 import com.sun.star.text.XText;
 import com.sun.star.uno.Exception;
+import com.sun.star.util.NumberFormat;
+import com.sun.star.util.XNumberFormatTypes;
+import com.sun.star.util.XNumberFormats;
+import com.sun.star.util.XNumberFormatsSupplier;
+import com.sun.star.util.XProtectable;
 import com.sun.star.view.XSelectionSupplier;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
@@ -24,6 +32,7 @@ import org.setpower.command.CommandContext;
 import org.setpower.command.CommandRequest;
 import org.setpower.command.document.CalcDocument;
 import org.setpower.command.document.UndoStep;
+import org.setpower.command.export.FormulaToValueConverter;
 import org.setpower.command.message.CommandMessages;
 import org.setpower.command.message.UserMessageException;
 import org.setpower.command.plan.PlanFile;
@@ -136,8 +145,7 @@ final class InspectedRows {
               + " first. Nothing was changed.",
           shown(register.day()));
     }
-    List<Integer> rows =
-        chosen.stream().filter(b -> b.isPossible(day)).map(Inspection::row).toList();
+    List<Inspection> rows = chosen.stream().filter(b -> b.isPossible(day)).toList();
     if (!rows.isEmpty()) {
       UndoStep.allOrNothing(
           book,
@@ -149,17 +157,65 @@ final class InspectedRows {
     return said(rows.size(), day, by);
   }
 
-  private void write(List<Integer> rows, LocalDate day, String role) throws Exception {
+  private void write(List<Inspection> rows, LocalDate day, String role) throws Exception {
     XCellRange conditions = plan.typed(table, "condition");
     XCellRange days = plan.typed(table, "inspected");
     XCellRange roles = plan.typed(table, "inspectedBy");
+    XCellRange agreed = plan.typed(table, "backBy");
     double serial = InputColumn.serial(day) - plan.days();
+    List<XCell> plain = new ArrayList<>();
     // cell by cell: LibreOffice 7.4 does not undo setDataArray where cells were blank
-    for (int row : rows) {
+    for (Inspection battery : rows) {
+      int row = battery.row();
       put(conditions, row, Condition.FINE.word());
-      days.getCellByPosition(0, row - 1).setValue(serial);
+      XCell cell = days.getCellByPosition(0, row - 1);
+      cell.setValue(serial);
+      if (!isDate(cell)) { // what was pasted has the format of elsewhere
+        plain.add(cell);
+      }
       put(roles, row, role);
+      if (battery.returning()) { // it is in, and this is the inspection of its return
+        put(agreed, row, "");
+      }
     }
+    if (!plain.isEmpty()) {
+      showDates(days, plain);
+    }
+  }
+
+  /** Pasted cells may be locked as well, and then refuse a format. */
+  private void showDates(XCellRange column, List<XCell> cells) throws Exception {
+    int dates = dateFormat(column);
+    XSpreadsheet sheet = Uno.as(XSheetCellRange.class, column).getSpreadsheet();
+    boolean wasLocked = FormulaToValueConverter.unlock(sheet);
+    try {
+      for (XCell cell : cells) {
+        Uno.set(cell, "NumberFormat", dates);
+      }
+    } finally {
+      if (wasLocked) {
+        Uno.as(XProtectable.class, sheet).protect("");
+      }
+    }
+  }
+
+  /** The format of the last cell of a column, which is rarely written over; else the usual one. */
+  private int dateFormat(XCellRange column) throws Exception {
+    int rows = Uno.as(XColumnRowRange.class, column).getRows().getCount();
+    XCell last = column.getCellByPosition(0, rows - 1);
+    return isDate(last)
+        ? (Integer) Uno.get(last, "NumberFormat")
+        : Uno.as(XNumberFormatTypes.class, formats())
+            .getStandardFormat(NumberFormat.DATE, new com.sun.star.lang.Locale());
+  }
+
+  private boolean isDate(XCell cell) throws Exception {
+    Object type = Uno.get(formats().getByKey((Integer) Uno.get(cell, "NumberFormat")), "Type");
+    return ((Short) type & NumberFormat.DATE) != 0;
+  }
+
+  private XNumberFormats formats() {
+    return Uno.as(XNumberFormatsSupplier.class, book.document()).getNumberFormats();
   }
 
   private static void put(XCellRange column, int row, String text) throws Exception {

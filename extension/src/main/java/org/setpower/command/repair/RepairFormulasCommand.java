@@ -69,6 +69,9 @@ public final class RepairFormulasCommand implements Command {
           after[0] = ErrorCells.in(book);
           refuseMore(before, after[0]);
         });
+    if (differences.count() == 0) {
+      return say("Formats of cells to fill restored.") + remaining(after[0]);
+    }
     return told(differences.count(), after[0].without(before)) + remaining(after[0]);
   }
 

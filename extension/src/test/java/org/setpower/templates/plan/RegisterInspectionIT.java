@@ -171,6 +171,36 @@ class RegisterInspectionIT {
     assertThat(book.single("summary.quarantine")).isEqualTo("5");
   }
 
+  /** A pasted cell has the format of elsewhere; a battery that came back has its Back by left. */
+  @Test
+  void a_mark_shows_a_date_and_ends_a_return() throws Exception {
+    book.rows(
+        "batteries",
+        battery(
+            "A1",
+            "condition",
+            "fine",
+            "inspected",
+            day("2027-02-09"),
+            "inspectedBy",
+            "x",
+            "backBy",
+            day("2027-02-09")),
+        battery("A2"));
+    var cells = book.inputs("batteries", 0, 2);
+    List<String> keys =
+        book.table("batteries").inputs().columns().stream().map(InputColumn::key).toList();
+    var pasted = cells.getCellByPosition(keys.indexOf("inspected"), 1);
+    UnoAccess.set(pasted, "CellStyle", "Default");
+    UnoAccess.set(pasted, "NumberFormat", 0);
+    assertThat(mark(1, 2)).startsWith("2 batteries marked as inspected on 9 Feb 2027");
+    assertThat(typed("backBy", 1)).isEmpty();
+    assertThat(typed("inspectedBy", 1)).isEqualTo("technician");
+    assertThat(UnoRuntime.queryInterface(com.sun.star.text.XText.class, pasted).getString())
+        .contains("2027")
+        .doesNotContain("46");
+  }
+
   @Test
   void rows_that_a_filter_hides_stay_as_they_are() throws Exception {
     book.rows("batteries", batteries(4));

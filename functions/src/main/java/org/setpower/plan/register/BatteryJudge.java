@@ -2,6 +2,7 @@ package org.setpower.plan.register;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -24,6 +25,18 @@ final class BatteryJudge {
   /** A modified z-score beyond it stands apart: Iglewicz and Hoaglin (1993). */
   private static final double APART = -3.5;
 
+  /** A rated energy further from that of its type is another type, or wrong: common practice. */
+  private static final double RATED_ROOM = 0.05;
+
+  /** A new battery may give a little more than its label, no more: common practice. */
+  private static final double HIGHEST_HEALTH = 1.05;
+
+  /** Two tests of one day further apart contradict each other: common practice. */
+  private static final double SAME_DAY_ROOM = 0.05;
+
+  /** A lower share of the resistance of its type is a wrong figure: common practice. */
+  private static final double LEAST_TIMES = 1.0 / 3;
+
   private static final double ROUNDING = 1e-9;
 
   /** Advice on tests, for batteries that may be used. */
@@ -40,6 +53,9 @@ final class BatteryJudge {
           RegisterFinding.DECIDED_WATCH_UNTESTED,
           RegisterFinding.DECIDED_WATCH_UNTESTED_HELD,
           RegisterFinding.CELLS_NONE,
+          RegisterFinding.HEALTH_HIGH,
+          RegisterFinding.SAME_DAY,
+          RegisterFinding.RESISTANCE_LOW,
           RegisterFinding.NEWER_TEST,
           RegisterFinding.NEWER_TEST_LOW,
           RegisterFinding.UNDATED_TEST,
@@ -81,6 +97,7 @@ final class BatteryJudge {
    * @param twice whether two rows have its name
    * @param chemistry null where the type or its chemistry is not known
    * @param limits null where the type, its chemistry or its limits are not known
+   * @param rated median of the rated energies, Wh; null with fewer than two
    * @param cells most cell voltages in a test of the type
    * @param counting tests that count, one a battery
    * @param resistances newest tests with a resistance, one a battery
@@ -90,6 +107,7 @@ final class BatteryJudge {
       boolean twice,
       Chemistry chemistry,
       CellLimits limits,
+      Double rated,
       int cells,
       BenchTests.Peers counting,
       BenchTests.Peers resistances) {}
@@ -159,15 +177,20 @@ final class BatteryJudge {
     judgeType(type);
     judgeCondition();
     incidents.judge(row, this);
-    Optional<Judged> cells = bench.newestCells(serial);
-    Optional<Judged> resistance = bench.newestResistance(serial);
+    LocalDate damaged = incidents.lastOfCells(row);
+    Optional<Judged> cells = bench.newestCells(serial, damaged);
+    Optional<Judged> resistance = bench.newestResistance(serial, damaged);
     Optional<Judged> counting = bench.counting(serial);
     if (type.limits() != null) {
       judgeCells(type.limits(), cells);
     }
     judgeMeasured(type, counting);
     Double times = judgeResistance(type, resistance);
-    judgeHealth(type, counting);
+    if (isRatedAlike(type)) {
+      judgeHealth(type, counting);
+    } else {
+      add(Status.UNCLEAR, RegisterFinding.RATED_UNLIKE, battery.energy(), type.rated());
+    }
     for (Judged test : bench.of(serial)) {
       if (test.row().isUnreadable()) {
         add(Status.UNCLEAR, RegisterFinding.TEST_UNCLEAR, (double) test.row().number());
@@ -240,6 +263,10 @@ final class BatteryJudge {
     }
     if (battery.returned() != null && battery.returned().isAfter(settings.asOf())) {
       add(Status.NOT_INSPECTED, RegisterFinding.RETURNED_LATER, battery.returned());
+    } else if (battery.returned() != null
+        && battery.outTo() != null
+        && (battery.inspected() == null || battery.returned().isAfter(battery.inspected()))) {
+      add(Status.UNCLEAR, RegisterFinding.RETURNED_OUT, battery.returned(), battery.outTo());
     }
   }
 
@@ -254,6 +281,9 @@ final class BatteryJudge {
           Status.NOT_INSPECTED,
           RegisterFinding.INSPECTION_PART,
           RegisterInputs.BATTERIES.column(blank));
+    } else if (battery.backBy() != null) {
+      // the register has no clock: only what is cleared after it says that it was inspected
+      add(Status.NOT_INSPECTED, RegisterFinding.RETURN_PART, battery.backBy());
     } else if (battery.returned() != null && battery.returned().isAfter(inspected)) {
       add(
           Status.NOT_INSPECTED,
@@ -271,22 +301,41 @@ final class BatteryJudge {
 
   /** Any test counts, however old or cold: a cell once outside its limits stays suspect. */
   private void judgeCells(CellLimits limits, Optional<Judged> newest) {
-    bench.of(serial).stream()
-        .filter(t -> t.outside(limits).isPresent())
-        .filter(t -> t.test().date() == null || !incidents.isReleasedSince(row, t.test().date()))
-        .map(t -> t.outside(limits).orElseThrow())
-        .max(limits.furthest())
-        .ifPresent(
-            v ->
-                add(
-                    Status.QUARANTINE,
-                    RegisterFinding.CELL_OUTSIDE,
-                    v,
-                    limits.lowest(),
-                    limits.highest()));
+    Optional<Double> outside =
+        bench.of(serial).stream()
+            .filter(t -> t.outside(limits).isPresent())
+            .filter(this::isSuspect)
+            .map(t -> t.outside(limits).orElseThrow())
+            .max(limits.furthest());
+    Optional<Double> apart =
+        bench.of(serial).stream()
+            .filter(t -> t.cells() > 1 && t.spread() > limits.apart() + ROUNDING)
+            .filter(this::isSuspect)
+            .map(Judged::spread)
+            .max(Comparator.naturalOrder());
+    if (outside.isPresent()) {
+      add(
+          Status.QUARANTINE,
+          RegisterFinding.CELL_OUTSIDE,
+          outside.get(),
+          limits.lowest(),
+          limits.highest());
+    } else if (apart.isPresent()) {
+      add(Status.QUARANTINE, RegisterFinding.CELLS_APART, apart.get(), limits.apart());
+    }
     if (newest.isPresent() && newest.get().spread() > limits.spread() + ROUNDING) {
       add(Status.SERVICE, RegisterFinding.IMBALANCE, newest.get().spread(), limits.spread());
     }
+  }
+
+  private boolean isSuspect(Judged test) {
+    return test.test().date() == null || !incidents.isReleasedSince(row, test.test().date());
+  }
+
+  private boolean isRatedAlike(Type type) {
+    return type.rated() == null
+        || battery.energy() == null
+        || Math.abs(battery.energy() - type.rated()) <= RATED_ROOM * type.rated() + ROUNDING;
   }
 
   /** A cell that was not measured, or not when the test says, may be the bad one. */
@@ -332,6 +381,8 @@ final class BatteryJudge {
           resistance,
           median.get(),
           type.limits().resistance());
+    } else if (times < LEAST_TIMES) {
+      add(Status.KEEP, RegisterFinding.RESISTANCE_LOW, resistance, median.get());
     }
     return times;
   }
@@ -354,6 +405,12 @@ final class BatteryJudge {
           settings.watchBelow());
     } else if (apart) {
       add(Status.WATCH, RegisterFinding.BELOW_TYPE, health);
+    } else if (health > HIGHEST_HEALTH + ROUNDING) {
+      add(Status.KEEP, RegisterFinding.HEALTH_HIGH, health, HIGHEST_HEALTH);
+    }
+    if (bench.sameDay(serial, counting.get()).stream()
+        .anyMatch(t -> t.health() > health + SAME_DAY_ROOM + ROUNDING)) {
+      add(Status.KEEP, RegisterFinding.SAME_DAY, counting.get().test().date(), health);
     }
   }
 

@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.function.Predicate;
 import org.setpower.base.EvaluationException;
 import org.setpower.fleet.Ageing;
@@ -36,6 +37,15 @@ final class BenchTests {
 
   /** A load is set to full watts, and so little more changes no result; common practice. */
   private static final double LOAD_ROOM = 1.05;
+
+  /**
+   * W a rated Wh; a lower load empties nothing. Lead is tested in 20 hours, all else faster: common
+   * practice, from memory.
+   */
+  private static final double LEAST_LOAD = 0.04;
+
+  /** mΩ; a lower figure of a whole battery is one in Ω: common practice, from memory. */
+  private static final double LEAST_RESISTANCE = 1;
 
   private static final double FULL = 0.9;
   private static final double HALF = 0.5;
@@ -95,6 +105,10 @@ final class BenchTests {
           && other.test().charge() != null
           && Math.abs(celsius - other.celsius) <= LIKE_TEMPERATURE + ROUNDING
           && Math.abs(test().charge() - other.test().charge()) <= LIKE_CHARGE + ROUNDING;
+    }
+
+    private boolean isAfter(LocalDate day) {
+      return day == null || test().date() != null && test().date().isAfter(day);
     }
 
     /** How many cell voltages are typed. */
@@ -173,6 +187,9 @@ final class BenchTests {
     if (test.date() != null && test.date().isAfter(settings.asOf())) {
       findings.add(Finding.of(RegisterFinding.TEST_LATER, test.date()));
     }
+    if (test.resistance() != null && test.resistance() < LEAST_RESISTANCE) {
+      findings.add(Finding.of(RegisterFinding.TEST_RESISTANCE, test.resistance()));
+    }
     Double celsius =
         test.temperature() == null ? null : settings.unit().toCelsius(test.temperature());
     if (celsius != null
@@ -192,6 +209,9 @@ final class BenchTests {
       if (test.load() != null && test.load() > LOAD_ROOM * settings.maxLoad() * rated + ROUNDING) {
         findings.add(
             Finding.of(RegisterFinding.TEST_LOAD, test.load(), settings.maxLoad() * rated));
+      }
+      if (test.load() != null && test.load() < LEAST_LOAD * rated - ROUNDING) {
+        findings.add(Finding.of(RegisterFinding.TEST_LOAD_LOW, test.load(), LEAST_LOAD * rated));
       }
       health = health(test.measured(), rated, findings);
     }
@@ -275,16 +295,35 @@ final class BenchTests {
         .max(LOWEST_LAST);
   }
 
-  /** The newest test with two or more cell voltages; of two on one day the wider spread. */
-  Optional<Judged> newestCells(String serial) {
-    return newest(serial, j -> j.test().cells().size() > 1, Comparator.comparing(Judged::spread));
+  /** The other compared tests of the day of one. */
+  List<Judged> sameDay(String serial, Judged test) {
+    return of(serial).stream()
+        .filter(j -> j != test && j.compared() && j.test().date().equals(test.test().date()))
+        .toList();
   }
 
-  /** The newest test with a resistance; of two on one day the higher. */
-  Optional<Judged> newestResistance(String serial) {
+  /**
+   * The newest test with two or more cell voltages; of two on one day the wider spread.
+   *
+   * @param since only later ones count; null for all
+   */
+  Optional<Judged> newestCells(String serial, LocalDate since) {
+    return newest(
+        serial, j -> j.cells() > 1 && j.isAfter(since), Comparator.comparing(Judged::spread));
+  }
+
+  /**
+   * The newest test with a resistance; of two on one day the higher.
+   *
+   * @param since only later ones count; null for all
+   */
+  Optional<Judged> newestResistance(String serial, LocalDate since) {
     return newest(
         serial,
-        j -> j.test().resistance() != null,
+        j ->
+            j.test().resistance() != null
+                && j.test().resistance() >= LEAST_RESISTANCE
+                && j.isAfter(since),
         Comparator.comparing(j -> j.test().resistance()));
   }
 
@@ -300,11 +339,16 @@ final class BenchTests {
                 .thenComparing(BY_CELLS));
   }
 
-  /** Whether a compared test later than a day, and not later than another, is there. */
-  boolean hasComparedBetween(String serial, LocalDate day, LocalDate last) {
+  /**
+   * The most cell voltages of a compared test later than a day and not later than another; empty
+   * without such a test.
+   */
+  OptionalInt cellsBetween(String serial, LocalDate day, LocalDate last) {
     return of(serial).stream()
         .filter(j -> j.compared() && j.test().date().isAfter(day))
-        .anyMatch(j -> !j.test().date().isAfter(last));
+        .filter(j -> !j.test().date().isAfter(last))
+        .mapToInt(Judged::cells)
+        .max();
   }
 
   /**

@@ -21,9 +21,10 @@ import org.setpower.plan.register.RegisterInputs.Limit;
  * @param lowest V of a cell; below it the battery goes to quarantine
  * @param highest V of a cell; above it the battery goes to quarantine
  * @param spread V between the best and the worst cell; above it the battery goes to service
+ * @param apart V between the best and the worst cell; above it the battery goes to quarantine
  * @param resistance times the median of its type; above it the battery goes to service
  */
-record CellLimits(double lowest, double highest, double spread, double resistance) {
+record CellLimits(double lowest, double highest, double spread, double apart, double resistance) {
   private static final Map<Chemistry, CellLimits> FACTS = facts();
 
   private static Map<Chemistry, CellLimits> facts() {
@@ -36,6 +37,7 @@ record CellLimits(double lowest, double highest, double spread, double resistanc
               fact(rows, chemistry, "lowest"),
               fact(rows, chemistry, "highest"),
               fact(rows, chemistry, "spread"),
+              fact(rows, chemistry, "apart"),
               fact(rows, chemistry, "resistance")));
     }
     return facts;
@@ -57,6 +59,7 @@ record CellLimits(double lowest, double highest, double spread, double resistanc
         house.minVolts() == null ? fact.lowest : Math.max(fact.lowest, house.minVolts()),
         house.maxVolts() == null ? fact.highest : Math.min(fact.highest, house.maxVolts()),
         house.maxSpread() == null ? fact.spread : house.maxSpread(),
+        house.maxApart() == null ? fact.apart : house.maxApart(),
         house.maxResistance() == null ? fact.resistance : house.maxResistance());
   }
 

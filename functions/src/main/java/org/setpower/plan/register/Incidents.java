@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
@@ -26,16 +27,21 @@ import org.setpower.plan.register.SerialRange.Match;
  *
  * <p>A battery is released when the row was closed by a technician who did not report it, with date
  * and reason, and the battery has an inspection and a compared test, both later than the day of the
- * incident. A recall needs the maker's written reference too. Swollen, leaking, hot and burnt
- * batteries are never released.
+ * incident; unless only contacts or a label were worn, the test has all cell voltages. A recall
+ * needs the maker's written reference too. Swollen, leaking, hot and burnt batteries are never
+ * released.
  */
 final class Incidents {
   private static final Pattern TECHNICIAN = Pattern.compile("TECHNICIAN[^A-Z]*[A-Z]?");
 
   private static final int NAMED = 5;
 
+  /** Fewer cell voltages show no imbalance, so they release nothing. */
+  private static final int FEWEST_CELLS = 2;
+
   private final Settings settings;
   private final BenchTests bench;
+  private final Map<String, Integer> cells;
   private final List<Case> cases;
 
   /** How many rows have each number that is one. */
@@ -43,7 +49,12 @@ final class Incidents {
 
   /** A row of Incidents with the range of serials that it names. */
   private record Case(
-      InputRow<Incident> row, String first, String last, String type, SerialRange range) {
+      InputRow<Incident> row,
+      String first,
+      String last,
+      String type,
+      SerialRange range,
+      boolean disagrees) {
     Incident incident() {
       return row.value();
     }
@@ -62,14 +73,35 @@ final class Incidents {
       return first.isEmpty() && last.isEmpty() && type.isEmpty();
     }
 
+    /** Whether it names serials. */
+    boolean namesSerials() {
+      return !first.isEmpty() || namesRange();
+    }
+
+    boolean isOtherType(String batteryType) {
+      return !type.isEmpty() && !batteryType.isEmpty() && !type.equals(batteryType);
+    }
+
     Match match(String serial, String batteryType) {
-      boolean otherType = !type.isEmpty() && !batteryType.isEmpty() && !type.equals(batteryType);
-      if (namesNothing() || otherType) {
+      if (namesNothing()) {
         return Match.NO;
       }
-      if (first.isEmpty() && !namesRange()) {
-        return batteryType.isEmpty() ? Match.BY_HAND : Match.YES;
+      boolean otherType = isOtherType(batteryType);
+      if (!namesSerials()) {
+        return otherType ? Match.NO : batteryType.isEmpty() ? Match.BY_HAND : Match.YES;
       }
+      Match match = matchSerial(serial);
+      if (!otherType || match == Match.NO) {
+        return match;
+      }
+      if (!disagrees) {
+        return Match.NO;
+      }
+      return match == Match.YES ? Match.DISAGREES : range == null ? Match.NO : match;
+    }
+
+    /** Whether it means a serial, whatever its type. */
+    Match matchSerial(String serial) {
       if (!namesRange()) {
         return !serial.isEmpty() && isFirst(serial) ? Match.YES : Match.NO;
       }
@@ -93,24 +125,58 @@ final class Incidents {
           ? Consequence.QUARANTINE
           : happened.consequence();
     }
+
+    /** Whether cells may be damaged, so that a test without their voltages proves nothing. */
+    boolean concernsCells() {
+      return consequence() != Consequence.SERVICE
+          || incident().happened() == Condition.NOT_CHARGING;
+    }
   }
 
-  Incidents(Settings settings, InputRows<Incident> rows, BenchTests bench) {
+  /**
+   * @param batteries all rows of Batteries
+   * @param cells most cell voltages in a test of each type
+   */
+  Incidents(
+      Settings settings,
+      InputRows<Incident> rows,
+      BenchTests bench,
+      List<InputRow<Battery>> batteries,
+      Map<String, Integer> cells) {
     this.settings = settings;
     this.bench = bench;
-    cases = rows.filled().map(Incidents::read).toList();
+    this.cells = cells;
+    cases = rows.filled().map(r -> read(r, batteries)).toList();
     cases.forEach(c -> number(c).ifPresent(n -> numbers.merge(n, 1, Integer::sum)));
   }
 
-  private static Case read(InputRow<Incident> row) {
+  private static Case read(InputRow<Incident> row, List<InputRow<Battery>> batteries) {
     String first = Identity.of(row.value().serial());
     String last = Identity.of(row.value().lastSerial());
-    return new Case(
-        row,
-        first,
-        last,
-        Identity.of(row.value().type()),
-        first.isEmpty() || last.isEmpty() ? null : SerialRange.between(first, last));
+    Case read =
+        new Case(
+            row,
+            first,
+            last,
+            Identity.of(row.value().type()),
+            first.isEmpty() || last.isEmpty() ? null : SerialRange.between(first, last),
+            false);
+    return disagrees(read, batteries)
+        ? new Case(row, first, last, read.type(), read.range(), true)
+        : read;
+  }
+
+  /** Whether batteries with the serials that a row names are there, but none of its type. */
+  private static boolean disagrees(Case c, List<InputRow<Battery>> batteries) {
+    if (c.type().isEmpty() || !c.namesSerials()) {
+      return false;
+    }
+    List<String> types =
+        batteries.stream()
+            .filter(b -> c.matchSerial(Identity.of(b.value().serial())) == Match.YES)
+            .map(b -> Identity.of(b.value().type()))
+            .toList();
+    return !types.isEmpty() && types.stream().allMatch(c::isOtherType);
   }
 
   private static Optional<Integer> number(Case c) {
@@ -170,6 +236,16 @@ final class Incidents {
         judge.add(
             Status.UNCLEAR,
             Finding.of(RegisterFinding.RECALL_BY_HAND, named(c.incident().serial())));
+      }
+      if (match == Match.DISAGREES) {
+        noted |= c.incident().happened() == condition;
+        judge.add(
+            Status.QUARANTINE,
+            Finding.of(
+                RegisterFinding.INCIDENT_OTHER_TYPE,
+                c.incident().happened() == null ? "–" : c.incident().happened().word(),
+                named(c.incident().date()),
+                c.incident().type()));
       }
       if (match == Match.YES) {
         boolean same = c.incident().happened() == condition;
@@ -246,6 +322,21 @@ final class Incidents {
         .anyMatch(c -> missing(c, battery).isEmpty());
   }
 
+  /**
+   * The day of the last incident of a battery that its cells may have suffered from; null without
+   * one. What was measured before it says nothing of the battery now.
+   */
+  LocalDate lastOfCells(InputRow<Battery> battery) {
+    String serial = Identity.of(battery.value().serial());
+    String type = Identity.of(battery.value().type());
+    return cases.stream()
+        .filter(c -> c.concernsCells() && c.incident().date() != null)
+        .filter(c -> c.match(serial, type) == Match.YES)
+        .map(c -> c.incident().date())
+        .max(LocalDate::compareTo)
+        .orElse(null);
+  }
+
   /** What is missing for the release of a battery. */
   private List<Finding> missing(Case c, InputRow<Battery> battery) {
     List<Finding> missing = new ArrayList<>(missing(c));
@@ -267,10 +358,22 @@ final class Incidents {
     }
     LocalDate closed = c.incident().closed();
     String serial = Identity.of(b.serial());
-    if (!bench.hasComparedBetween(serial, day, settings.asOf())) {
+    OptionalInt measured =
+        closed == null ? OptionalInt.empty() : bench.cellsBetween(serial, day, closed);
+    if (bench.cellsBetween(serial, day, settings.asOf()).isEmpty()) {
       missing.add(Finding.of(RegisterFinding.CLOSING_TEST, named(b.serial())));
-    } else if (closed == null || !bench.hasComparedBetween(serial, day, closed)) {
+    } else if (measured.isEmpty()) {
       missing.add(Finding.of(RegisterFinding.CLOSING_TEST_LATER, named(b.serial()), named(closed)));
+    } else if (c.concernsCells()) {
+      int all = Math.max(FEWEST_CELLS, cells.getOrDefault(Identity.of(b.type()), 0));
+      if (measured.getAsInt() < all) {
+        missing.add(
+            Finding.of(
+                RegisterFinding.CLOSING_CELLS,
+                named(b.serial()),
+                (double) measured.getAsInt(),
+                (double) all));
+      }
     }
     return missing;
   }
@@ -338,13 +441,13 @@ final class Incidents {
       List<InputRow<Battery>> batteries, Set<String> types) {
     Map<Integer, RegisterResults.IncidentResult> results = new LinkedHashMap<>();
     for (Case c : cases) {
-      List<InputRow<Battery>> about =
+      Map<Match, List<InputRow<Battery>>> matches =
           batteries.stream()
-              .filter(
-                  b ->
-                      c.match(Identity.of(b.value().serial()), Identity.of(b.value().type()))
-                          == Match.YES)
-              .toList();
+              .collect(
+                  Collectors.groupingBy(
+                      b ->
+                          c.match(Identity.of(b.value().serial()), Identity.of(b.value().type()))));
+      List<InputRow<Battery>> about = matches.getOrDefault(Match.YES, List.of());
       List<InputRow<Battery>> open =
           about.stream()
               .filter(b -> !BatteryJudge.isGone(b.value(), settings))
@@ -352,7 +455,7 @@ final class Incidents {
               .toList();
       List<Finding> findings = new ArrayList<>(c.row().findings());
       findings.addAll(numbering(c));
-      findings.addAll(unclear(c, about.isEmpty(), types, settings.asOf()));
+      findings.addAll(unclear(c, matches, types, settings.asOf()));
       if (c.isClosing()) {
         findings.addAll(missing(c));
         open.forEach(b -> findings.addAll(missing(c, b)));
@@ -368,9 +471,13 @@ final class Incidents {
     return results;
   }
 
-  private static List<Finding> unclear(Case c, boolean nobody, Set<String> types, LocalDate today) {
+  private static List<Finding> unclear(
+      Case c, Map<Match, List<InputRow<Battery>>> matches, Set<String> types, LocalDate today) {
     List<Finding> findings = new ArrayList<>();
     Incident i = c.incident();
+    int byHand = matches.getOrDefault(Match.BY_HAND, List.of()).size();
+    boolean nobody = !matches.containsKey(Match.YES) && byHand == 0;
+    boolean isRange = c.range() != null && c.namesRange();
     if (c.namesNothing()) {
       findings.add(Finding.of(RegisterFinding.INCIDENT_NOWHERE));
     }
@@ -380,8 +487,18 @@ final class Incidents {
     if (c.namesRange() && c.range() == null) {
       findings.add(
           Finding.of(RegisterFinding.INCIDENT_RANGE, named(i.serial()), named(i.lastSerial())));
+    } else if (c.disagrees()) {
+      findings.add(Finding.of(RegisterFinding.INCIDENT_DISAGREES, i.type()));
     } else if (nobody && !c.first().isEmpty() && !c.namesRange()) {
       findings.add(Finding.of(RegisterFinding.INCIDENT_SERIAL, i.serial()));
+    } else if (nobody && (isRange || types.contains(c.type()))) {
+      findings.add(Finding.of(RegisterFinding.INCIDENT_NOBODY));
+    }
+    if (isRange && c.range().isTurned()) {
+      findings.add(Finding.of(RegisterFinding.INCIDENT_TURNED, i.serial(), i.lastSerial()));
+    }
+    if (byHand > 0) {
+      findings.add(Finding.of(RegisterFinding.INCIDENT_BY_HAND, (double) byHand));
     }
     if (i.happened() == Condition.FINE) {
       findings.add(Finding.of(RegisterFinding.INCIDENT_FINE));

@@ -19,6 +19,8 @@ import org.setpower.plan.register.RegisterInputs.Battery;
  * @param serial null where the row has none
  * @param against what speaks against it, the worst first
  * @param out whether somebody has it, so that nobody can inspect it
+ * @param returning whether its last return is entered in part, so that an inspection of that day
+ *     may be one before it
  * @param inspected day of its last inspection, null without one
  * @param condition null where it is blank
  */
@@ -27,6 +29,7 @@ public record Inspection(
     String serial,
     List<Finding> against,
     boolean out,
+    boolean returning,
     LocalDate inspected,
     Condition condition) {
   /** Findings that speak against it though they are no danger by themselves. */
@@ -40,6 +43,7 @@ public record Inspection(
           RegisterFinding.SERIAL_ZEROS,
           RegisterFinding.INCIDENT_SERVICE,
           RegisterFinding.RECALL_BY_HAND,
+          RegisterFinding.INCIDENT_OTHER_TYPE,
           RegisterFinding.RETIRED,
           RegisterFinding.RETIRED_LATER,
           CommonFinding.NO_IDENTITY);
@@ -54,6 +58,7 @@ public record Inspection(
         battery.serial(),
         findings.stream().filter(f -> speaksAgainst(f) || isUnread(row, f)).toList(),
         row.cells().containsKey("outTo"),
+        findings.stream().anyMatch(f -> f.key() == RegisterFinding.RETURN_PART),
         battery.inspected(),
         battery.condition());
   }
@@ -81,6 +86,7 @@ public record Inspection(
   /** Whether it is fine by an inspection of that day, or was inspected later. */
   public boolean isDone(LocalDate day) {
     return inspected != null
-        && (inspected.isAfter(day) || condition == Condition.FINE && inspected.isEqual(day));
+        && (inspected.isAfter(day)
+            || condition == Condition.FINE && inspected.isEqual(day) && !returning);
   }
 }

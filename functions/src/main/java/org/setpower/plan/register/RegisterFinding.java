@@ -26,6 +26,10 @@ public enum RegisterFinding implements FindingKey {
   INSPECTION_OLD("inspection.old", Severity.STOP),
   /** Arguments: date of the return, date of the inspection. */
   INSPECTION_BEFORE_RETURN("inspection.return", Severity.STOP),
+  /** In again without a booked return. Arguments: the day agreed for it. */
+  RETURN_PART("inspection.backBy", Severity.STOP),
+  /** Returned after its inspection and still out. Arguments: date of the return, who has it. */
+  RETURNED_OUT("returnedOut", Severity.HOLD),
   /** Arguments: date of the return. */
   RETURNED_LATER("returnedLater", Severity.STOP),
   /** Arguments: condition, date or —. */
@@ -36,6 +40,8 @@ public enum RegisterFinding implements FindingKey {
   INCIDENT_SERVICE("incident.service", Severity.STOP),
   /** An incident whose row cannot be read. Arguments: row below the headings. */
   INCIDENT_UNCLEAR("incident.unclear", Severity.DANGER),
+  /** An incident of this serial with another type. Arguments: condition or –, date, type. */
+  INCIDENT_OTHER_TYPE("incident.otherType", Severity.DANGER),
   /** Arguments: first serial. */
   RECALL_BY_HAND("recallByHand", Severity.HOLD),
   /** A condition that is not fine and has no incident. Arguments: condition, next number. */
@@ -44,6 +50,8 @@ public enum RegisterFinding implements FindingKey {
   CONDITION_CLOSED("conditionClosed", Severity.STOP),
   /** Arguments: V, lowest V, highest V. */
   CELL_OUTSIDE("cellOutside", Severity.DANGER),
+  /** Arguments: V between best and worst cell, limit V. */
+  CELLS_APART("cellsApart", Severity.DANGER),
   /** Fewer cells than in tests of its type. Arguments: cells typed, cells of the type. */
   CELLS_MISSING("cellsMissing", Severity.CHECK),
   /** No cell measured while a test is valid, though its type has them. Arguments: days. */
@@ -54,6 +62,14 @@ public enum RegisterFinding implements FindingKey {
   IMBALANCE("imbalance", Severity.STOP),
   /** Arguments: mΩ, median mΩ of the type, limit as a multiple. */
   RESISTANCE("resistance", Severity.STOP),
+  /** Arguments: mΩ, median mΩ of the type. */
+  RESISTANCE_LOW("resistanceLow", Severity.CHECK),
+  /** Arguments: Wh, median Wh of the type. */
+  RATED_UNLIKE("ratedUnlike", Severity.HOLD),
+  /** Arguments: health, limit. */
+  HEALTH_HIGH("healthHigh", Severity.CHECK),
+  /** Two tests of one day that differ. Arguments: date, lower health. */
+  SAME_DAY("sameDay", Severity.CHECK),
   /** Arguments: health, limit. */
   BELOW_RETIRE("belowRetire", Severity.STOP),
   /** Arguments: health, limit. */
@@ -134,6 +150,10 @@ public enum RegisterFinding implements FindingKey {
   TEST_REST("test.rest", Severity.CHECK),
   /** Arguments: W, limit W. */
   TEST_LOAD("test.load", Severity.CHECK),
+  /** Arguments: W, lowest W. */
+  TEST_LOAD_LOW("test.loadLow", Severity.CHECK),
+  /** Likely in Ω. Arguments: mΩ. */
+  TEST_RESISTANCE("test.resistance", Severity.CHECK),
   /** Arguments: measured Wh, rated Wh. */
   TEST_OVER_RATING("test.overRating", Severity.CHECK),
   /** Likely another unit. Arguments: measured Wh, lowest share, rated Wh. */
@@ -154,6 +174,14 @@ public enum RegisterFinding implements FindingKey {
   INCIDENT_TYPE("incident.type", Severity.STOP),
   /** Arguments: first and last serial. */
   INCIDENT_RANGE("incident.range", Severity.STOP),
+  /** Serials that are there, none of the type. Arguments: type. */
+  INCIDENT_DISAGREES("incident.disagrees", Severity.STOP),
+  /** A range or a type without a battery. */
+  INCIDENT_NOBODY("incident.nobody", Severity.CHECK),
+  /** Arguments: first and last serial. */
+  INCIDENT_TURNED("incident.turned", Severity.CHECK),
+  /** Arguments: batteries. */
+  INCIDENT_BY_HAND("incident.byHand", Severity.CHECK),
   /** What happened is fine. */
   INCIDENT_FINE("incident.fine", Severity.STOP),
   /** Arguments: date. */
@@ -184,16 +212,24 @@ public enum RegisterFinding implements FindingKey {
   CLOSING_TEST("closing.test", Severity.STOP),
   /** Tested after it was closed. Arguments: serial, closed on. */
   CLOSING_TEST_LATER("closing.testLater", Severity.STOP),
+  /** Arguments: serial, cell voltages of the test, those it must have. */
+  CLOSING_CELLS("closing.cells", Severity.STOP),
 
   /** Arguments: V typed, V used. */
   LIMIT_MILD("limit.mild", Severity.CHECK),
   LIMIT_CROSSED("limit.crossed", Severity.STOP),
   WATCH_BELOW_RETIRE("project.watch", Severity.CHECK),
-  /** Arguments: date. */
-  JOB_BACK_PAST("project.jobBack", Severity.CHECK),
   TEST_TEMPERATURES_CROSSED("project.temperatures", Severity.STOP),
   /** Arguments: required, fit, those that can come back, to buy. */
   TYPE_SHORT("type.short", Severity.CHECK),
+  /** Arguments: required, fit, those that can come back. */
+  TYPE_AWAITS("type.awaits", Severity.CHECK),
+  SLIP_JOB("slip.job", Severity.CHECK),
+  SLIP_NUMBER("slip.number", Severity.CHECK),
+  /** Arguments: date. */
+  SLIP_BACK_PAST("slip.back", Severity.CHECK),
+  /** Numbers of Incidents without a row. Arguments: how many. */
+  SLIP_INCIDENTS("slip.incidents", Severity.CHECK),
   /** Arguments: serial. */
   SLIP_SERIAL("slip.serial", Severity.STOP),
   /** Arguments: who has it. */

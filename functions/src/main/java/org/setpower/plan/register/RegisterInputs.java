@@ -209,8 +209,19 @@ public record RegisterInputs(
               min = 0.001,
               max = 1,
               blank = "Blank: 0.05 V.",
-              help = "Between the best and the worst cell, rested.")
+              help = "Between the best and the worst cell, rested; above it: service.")
           Double maxSpread,
+      @Input(
+              key = "maxApart",
+              heading = "Cell imbalance for quarantine",
+              unit = "V",
+              form = NumberForm.THREE_DECIMALS,
+              min = 0.05,
+              max = 0.5,
+              blank = "Blank: 0.3 V.",
+              help =
+                  "Above it a cell is damaged or has a short circuit: quarantine, and no charging.")
+          Double maxApart,
       @Input(
               key = "maxResistance",
               heading = "Max. resistance against its type",
@@ -283,7 +294,9 @@ public record RegisterInputs(
               key = "backBy",
               heading = "Back by",
               blank = "Blank: no date agreed.",
-              help = "Day agreed for its return.")
+              help =
+                  "Day agreed for its return. Clear it after the inspection at the return; filled in"
+                      + " without Out to, the battery counts as not inspected.")
           LocalDate backBy,
       @Input(
               key = "returned",
@@ -413,13 +426,14 @@ public record RegisterInputs(
               blank = "Blank: one battery.",
               help =
                   "Last of a range: same letters as the first, then as many digits. A serial with"
-                      + " fewer or more digits is compared by hand.")
+                      + " fewer or more digits is compared by hand. Clear it where only the first is"
+                      + " meant.")
           String lastSerial,
       @Input(
               key = "type",
               heading = "Type",
               blank = "Blank: by serial.",
-              help = "For a recall of a type.")
+              help = "For a recall of a type; beside serials: only those of this type.")
           String type,
       @Input(key = "happened", heading = "What happened", help = "A word of Condition, not fine.")
           Condition happened,
@@ -438,7 +452,9 @@ public record RegisterInputs(
               key = "closed",
               heading = "Closed on",
               blank = "Blank: open.",
-              help = "After an inspection and a compared test, both later than the incident.")
+              help =
+                  "After an inspection and a compared test with all cell voltages, both later than"
+                      + " the incident.")
           LocalDate closed,
       @Input(
               key = "closedBy",
@@ -446,7 +462,11 @@ public record RegisterInputs(
               blank = "Blank: open.",
               help = "technician, or technician with a number; not who reported it.")
           String closedBy,
-      @Input(key = "reason", heading = "Reason", blank = "Blank: open.", help = "Why it is sound.")
+      @Input(
+              key = "reason",
+              heading = "Reason for closing",
+              blank = "Blank: open.",
+              help = "Why it is sound.")
           String reason,
       @Input(
               key = "reference",

@@ -82,12 +82,14 @@ public final class RegisterPlan {
         rows.stream().collect(Collectors.groupingBy(RegisterPlan::serial));
     rows.forEach(r -> order.put(r.value().serial(), Identity.padded(serial(r))));
     bench = new BenchTests(settings, inputs.tests(), bySerial);
-    incidents = new Incidents(settings, inputs.incidents(), bench);
-    Map<String, BatteryJudge.Type> known = known(rows);
+    Map<String, Integer> cells = cells(rows);
+    incidents = new Incidents(settings, inputs.incidents(), bench, rows, cells);
+    Map<String, BatteryJudge.Type> known = known(rows, cells);
     BatteryJudge.Type unknown =
         new BatteryJudge.Type(
             false,
             false,
+            null,
             null,
             null,
             0,
@@ -187,8 +189,41 @@ public final class RegisterPlan {
         List.of());
   }
 
+  /** The most cell voltages in a test of each type. */
+  private Map<String, Integer> cells(List<InputRow<Battery>> rows) {
+    Map<String, Integer> cells = new HashMap<>();
+    for (InputRow<Battery> row : rows) {
+      bench.of(serial(row)).forEach(t -> cells.merge(type(row), t.cells(), Math::max));
+    }
+    return cells;
+  }
+
+  /** Rated energies of each type, Wh, sorted. */
+  private static Map<String, List<Double>> rated(List<InputRow<Battery>> rows) {
+    return rows.stream()
+        .filter(r -> r.value().energy() != null)
+        .sorted(Comparator.comparing((InputRow<Battery> r) -> r.value().energy()))
+        .collect(
+            Collectors.groupingBy(
+                RegisterPlan::type,
+                Collectors.mapping(r -> r.value().energy(), Collectors.toList())));
+  }
+
+  /** The median of sorted figures; null with fewer than two. */
+  private static Double median(List<Double> sorted) {
+    int half = sorted.size() / 2;
+    return sorted.size() < 2
+        ? null
+        : (Double)
+            (sorted.size() % 2 == 1
+                ? sorted.get(half)
+                : (sorted.get(half - 1) + sorted.get(half)) / 2);
+  }
+
   /** What is known of each type; a type with two rows has no limits. */
-  private Map<String, BatteryJudge.Type> known(List<InputRow<Battery>> rows) {
+  private Map<String, BatteryJudge.Type> known(
+      List<InputRow<Battery>> rows, Map<String, Integer> cells) {
+    Map<String, List<Double>> rated = rated(rows);
     Map<Chemistry, CellLimits> used = CellLimits.used(limits);
     Map<String, Set<String>> serials =
         rows.stream()
@@ -210,14 +245,11 @@ public final class RegisterPlan {
               twice,
               twice ? null : chemistry,
               twice || chemistry == null ? null : used.get(chemistry),
-              own.stream()
-                  .flatMap(s -> bench.of(s).stream())
-                  .mapToInt(BenchTests.Judged::cells)
-                  .max()
-                  .orElse(0),
+              median(rated.getOrDefault(type, List.of())),
+              cells.getOrDefault(type, 0),
               new BenchTests.Peers(own.stream().flatMap(s -> bench.counting(s).stream()).toList()),
               new BenchTests.Peers(
-                  own.stream().flatMap(s -> bench.newestResistance(s).stream()).toList())));
+                  own.stream().flatMap(s -> bench.newestResistance(s, null).stream()).toList())));
     }
     known.remove("");
     return known;
@@ -242,15 +274,19 @@ public final class RegisterPlan {
       case KEEP, WATCH ->
           has(judged, RegisterFinding.OVERDUE)
               ? Action.ASK
-              : has(judged, RegisterFinding.NEWER_TEST)
-                      || has(judged, RegisterFinding.UNDATED_TEST)
-                      || has(judged, RegisterFinding.BELOW_TYPE)
-                      || has(judged, RegisterFinding.CELLS_MISSING)
-                      || has(judged, RegisterFinding.CELLS_NONE)
-                  ? Action.TEST
-                  : has(judged, RegisterFinding.BELOW_TYPE_AND_WATCH)
-                      ? Action.TEST_AND_WATCH
-                      : status(judged) == Status.WATCH ? Action.WATCH : null;
+              : has(judged, RegisterFinding.HEALTH_HIGH)
+                  ? Action.CORRECT
+                  : has(judged, RegisterFinding.NEWER_TEST)
+                          || has(judged, RegisterFinding.UNDATED_TEST)
+                          || has(judged, RegisterFinding.BELOW_TYPE)
+                          || has(judged, RegisterFinding.CELLS_MISSING)
+                          || has(judged, RegisterFinding.CELLS_NONE)
+                          || has(judged, RegisterFinding.SAME_DAY)
+                          || has(judged, RegisterFinding.RESISTANCE_LOW)
+                      ? Action.TEST
+                      : has(judged, RegisterFinding.BELOW_TYPE_AND_WATCH)
+                          ? Action.TEST_AND_WATCH
+                          : status(judged) == Status.WATCH ? Action.WATCH : null;
       case NOT_TESTED ->
           WATCHED.stream().anyMatch(k -> has(judged, k)) ? Action.TEST_AND_WATCH : Action.TEST;
       case NOT_INSPECTED -> Action.INSPECT;
@@ -306,7 +342,16 @@ public final class RegisterPlan {
             types.all().stream()
                 .map(t -> Identity.of(t.item().value().type()))
                 .collect(Collectors.toSet()));
-    List<IssueRow> issues = issues(judged, checkout);
+    List<Finding> head = headFindings();
+    List<IssueRow> issues = issues(judged, checkout, head);
+    int serials =
+        (int)
+            inputs
+                .checkout()
+                .filled()
+                .map(r -> r.isUnreadable() ? "#" + r.number() : Identity.of(r.value().serial()))
+                .distinct()
+                .count();
     return List.of(
         new ResultRows<>(
             RegisterResults.PROJECT,
@@ -324,7 +369,7 @@ public final class RegisterPlan {
         new ResultRows<>(RegisterResults.STOCKTAKE, stocktake()),
         new ResultRows<>(RegisterResults.CHECKOUT, checkout),
         new ResultRows<>(RegisterResults.SLIP, slip),
-        new ResultRows<>(RegisterResults.HANDOVER, List.of(handover(slip))),
+        new ResultRows<>(RegisterResults.HANDOVER, List.of(handover(slip.size(), serials, head))),
         new ResultRows<>(RegisterResults.SUMMARY, List.of(summary(typeRows, testRows, issues))),
         new ResultRows<>(RegisterResults.ISSUES, issues));
   }
@@ -371,7 +416,9 @@ public final class RegisterPlan {
     int comesBack =
         count(paper.withheld(), Status.SERVICE)
             + count(paper.withheld(), Status.NOT_TESTED)
-            + count(paper.withheld(), Status.NOT_INSPECTED);
+            + count(paper.withheld(), Status.NOT_INSPECTED)
+            // nobody buys for a row that is to be corrected
+            + count(paper.withheld(), Status.UNCLEAR);
     Double required = row.value().required();
     List<Finding> findings = new ArrayList<>(judged.findings());
     Integer toBuy =
@@ -380,12 +427,14 @@ public final class RegisterPlan {
             : (Integer) Math.max(0, (int) Math.ceil(required) - fit - comesBack);
     if (required != null && required > fit) {
       findings.add(
-          Finding.of(
-              RegisterFinding.TYPE_SHORT,
-              required,
-              (double) fit,
-              (double) comesBack,
-              (double) toBuy));
+          toBuy == 0
+              ? Finding.of(RegisterFinding.TYPE_AWAITS, required, (double) fit, (double) comesBack)
+              : Finding.of(
+                  RegisterFinding.TYPE_SHORT,
+                  required,
+                  (double) fit,
+                  (double) comesBack,
+                  (double) toBuy));
     }
     return new RegisterResults.TypeResult(
         Finding.verdict(findings),
@@ -464,7 +513,7 @@ public final class RegisterPlan {
         .map(
             b ->
                 new RegisterResults.StocktakeRow(
-                    b.item().value().place(),
+                    isOut(b) ? null : b.item().value().place(),
                     b.item().value().outTo(),
                     b.item().value().serial(),
                     b.item().value().type(),
@@ -472,9 +521,11 @@ public final class RegisterPlan {
                     b.verdict(),
                     b.fit(),
                     b.item().value().backBy(),
-                    BOX))
+                    isOut(b) ? null : BOX))
+        // what is out is not counted here, and stands behind all that is
         .sorted(
-            Comparator.comparing((RegisterResults.StocktakeRow r) -> text(r.place()))
+            Comparator.comparing((RegisterResults.StocktakeRow r) -> r.counted() == null)
+                .thenComparing(r -> text(r.place()))
                 .thenComparing(r -> order.get(r.serial()))
                 .thenComparing(RegisterResults.StocktakeRow::toString))
         .toList();
@@ -502,6 +553,9 @@ public final class RegisterPlan {
         findings.add(Finding.of(RegisterFinding.SLIP_OUT, who));
       }
     }
+    if (incidents.missing() > 0 && !found.isEmpty()) {
+      findings.add(Finding.of(RegisterFinding.SLIP_INCIDENTS, (double) incidents.missing()));
+    }
     long same = inputs.checkout().filled().filter(r -> isSame(r, row)).count();
     if (same > 1 && !found.isEmpty()) {
       findings.add(Finding.of(RegisterFinding.SLIP_TWICE, (double) same));
@@ -522,67 +576,76 @@ public final class RegisterPlan {
         && Identity.of(one.value().serial()).equals(Identity.of(other.value().serial()));
   }
 
-  /** What may go out, then what is held back, each serial once; by serial. */
+  /** What may go out, each serial once; by serial. */
   private List<RegisterResults.Slip> slip(List<RegisterResults.CheckoutResult> checkout) {
     Set<String> once = new HashSet<>();
     return inputs
         .checkout()
         .filled()
-        .filter(r -> r.isUnreadable() || once.add(Identity.of(r.value().serial())))
-        .map(r -> slip(r, checkout.get(r.number() - 1)))
+        .filter(r -> checkout.get(r.number() - 1).mayGoOut())
+        .filter(r -> once.add(Identity.of(r.value().serial())))
+        .map(this::slip)
         .sorted(
-            Comparator.comparing((RegisterResults.Slip s) -> !s.mayGoOut())
-                .thenComparing(s -> Identity.padded(Identity.of(s.serial())))
+            Comparator.comparing(
+                    (RegisterResults.Slip s) -> Identity.padded(Identity.of(s.serial())))
                 .thenComparing(RegisterResults.Slip::toString))
         .toList();
   }
 
-  private RegisterResults.Slip slip(InputRow<Checkout> row, RegisterResults.CheckoutResult judged) {
-    if (!judged.mayGoOut()) {
-      return new RegisterResults.Slip(
-          row.value().serial(),
-          judged.verdict(),
-          false,
-          judged.reasons(),
-          null,
-          null,
-          null,
-          null,
-          null,
-          null);
-    }
+  /** A line of the paper for a battery that may go out. */
+  private RegisterResults.Slip slip(InputRow<Checkout> row) {
     Gate.Judged<InputRow<Battery>> fit = found(row).get(0);
     Battery battery = fit.item().value();
     BatteryJudge.State state = states.get(fit.row());
     boolean tested = status(fit) != Status.NOT_TESTED;
     return new RegisterResults.Slip(
         battery.serial(),
-        judged.verdict(),
-        true,
-        judged.reasons(),
         battery.type(),
         battery.energy(),
         tested ? state.health() : null,
         tested ? state.tested() : null,
+        tested ? null : Status.NOT_TESTED,
         BOX,
         BOX);
   }
 
-  private RegisterResults.Handover handover(List<RegisterResults.Slip> slip) {
-    int out = (int) slip.stream().filter(RegisterResults.Slip::mayGoOut).count();
+  /** What the head of the issue list lacks, once there are serials on it. */
+  private List<Finding> headFindings() {
+    if (inputs.checkout().filled().findAny().isEmpty()) {
+      return List.of();
+    }
+    List<Finding> findings = new ArrayList<>();
+    if (settings.job() == null) {
+      findings.add(Finding.of(RegisterFinding.SLIP_JOB));
+    }
+    if (settings.issue() == null) {
+      findings.add(Finding.of(RegisterFinding.SLIP_NUMBER));
+    }
+    if (settings.jobBack() != null
+        && !settings.asOf().equals(LocalDate.MAX)
+        && settings.jobBack().isBefore(settings.asOf())) {
+      findings.add(Finding.of(RegisterFinding.SLIP_BACK_PAST, settings.jobBack()));
+    }
+    return findings.stream().sorted(Finding.WORST_FIRST).toList();
+  }
+
+  private RegisterResults.Handover handover(int out, int serials, List<Finding> findings) {
     return new RegisterResults.Handover(
+        Finding.verdict(findings),
+        findings,
         settings.job(),
         settings.issue(),
         settings.jobBack(),
         settings.contact(),
         settings.asOf().equals(LocalDate.MAX) ? null : settings.asOf(),
         out,
-        slip.size() - out);
+        serials - out);
   }
 
   private List<IssueRow> issues(
       Map<Integer, RegisterResults.IncidentResult> judged,
-      List<RegisterResults.CheckoutResult> checkout) {
+      List<RegisterResults.CheckoutResult> checkout,
+      List<Finding> head) {
     Issues issues = new Issues();
     issues.add(RegisterInputs.PROJECT.heading(), "1", settings.findings());
     types
@@ -634,6 +697,7 @@ public final class RegisterPlan {
                         .filter(f -> f.key() != RegisterFinding.INCIDENT_ROW_OPEN)
                         .filter(f -> !said.contains(closing(i.value(), f)))
                         .toList()));
+    issues.add(RegisterResults.HANDOVER.heading(), "1", head);
     for (InputRow<Checkout> c : inputs.checkout().filled().toList()) {
       // what is wrong with its battery is an issue of Batteries
       List<Finding> own =

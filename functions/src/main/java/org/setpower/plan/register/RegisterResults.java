@@ -28,6 +28,7 @@ public final class RegisterResults {
       IssueRow.table(
           60,
           "project.reasons",
+          "handover.reasons",
           "types.reasons",
           "limits.reasons",
           "batteries.reasons",
@@ -171,7 +172,7 @@ public final class RegisterResults {
               },
               rule =
                   "Required less fit, less what can come back: in service, not tested, not"
-                      + " inspected.")
+                      + " inspected, unclear.")
           Integer toBuy) {}
 
   /** Beside the limits of a chemistry. */
@@ -231,7 +232,8 @@ public final class RegisterResults {
               heading = "Proposed",
               from = {"project.*", "types.*", "limits.*", "batteries.*", "tests.*", "incidents.*"},
               rule =
-                  "Quarantine by condition, incident, recall, cell voltage or a serial twice; else"
+                  "Quarantine by condition, incident, recall, cell voltage, cells far apart or a"
+                      + " serial twice; else"
                       + " retire by health; else service; else not inspected, not tested, watch or"
                       + " keep.")
           Status proposed,
@@ -293,12 +295,15 @@ public final class RegisterResults {
               form = NumberForm.THREE_DECIMALS,
               from = {
                 "batteries.serial",
+                "batteries.type",
                 "project.asOf",
                 "tests.serial",
                 "tests.date",
-                "tests.cell*"
+                "tests.cell*",
+                "incidents.*"
               },
-              rule = "FLEET.IMBALANCE of the newest test with cell voltages.")
+              rule =
+                  "FLEET.IMBALANCE of the newest test with cell voltages, later than any damage.")
           Double imbalance,
       @Result(
               key = "resistance",
@@ -307,12 +312,16 @@ public final class RegisterResults {
               form = NumberForm.ONE_DECIMAL,
               from = {
                 "batteries.serial",
+                "batteries.type",
                 "project.asOf",
                 "tests.serial",
                 "tests.date",
-                "tests.resistance"
+                "tests.resistance",
+                "incidents.*"
               },
-              rule = "Of the newest test with a resistance; the higher of two on one day.")
+              rule =
+                  "Of the newest test with a resistance, later than any damage; the higher of two"
+                      + " on one day.")
           Double resistance,
       @Result(
               key = "timesType",
@@ -333,7 +342,8 @@ public final class RegisterResults {
                 "batteries.type",
                 "batteries.serial",
                 "batteries.energy",
-                "tests.*"
+                "tests.*",
+                "incidents.*"
               },
               rule = "No with fewer than five like tests of its type.")
           Boolean compared) {}
@@ -489,7 +499,7 @@ public final class RegisterResults {
                 "project.asOf",
                 "batteries.outTo"
               },
-              rule = "By place.")
+              rule = "By place; what is out comes last.")
           String serial,
       @Result(
               key = "type",
@@ -592,11 +602,12 @@ public final class RegisterResults {
                 "project.job",
                 "batteries.serial",
                 "batteries.reasons",
-                "batteries.outTo"
+                "batteries.outTo",
+                "incidents.number"
               },
               rule =
                   "Of the battery; a stop if Batteries has no such serial, or if it is out to"
-                      + " another job.")
+                      + " another job; a check if numbers of Incidents are missing.")
           List<Finding> reasons,
       @Result(
               key = "mayGoOut",
@@ -611,78 +622,81 @@ public final class RegisterResults {
               rule = "Yes only if the battery is fit and not out to another job.")
           Boolean mayGoOut) {}
 
-  /**
-   * A paper: goes with the batteries of a job, each serial once. Everything but the serial and the
-   * reason needs the gate.
-   */
+  /** A paper: goes with the batteries of a job, each serial once, and only what may go out. */
   @Table(key = "slip", heading = "Issue list", rows = 60)
   public record Slip(
       @Result(
               key = "serial",
               heading = "Serial",
               from = {"checkout.serial", "checkout.mayGoOut"},
-              rule = "Of Check-out: first what may go out, then what is held back.")
+              rule = "Of Check-out, where it may go out.")
           String serial,
-      @Result(
-              key = "verdict",
-              heading = "Status",
-              from = {"slip.serial", "checkout.verdict"},
-              rule = "From Check-out.")
-          Verdict verdict,
-      @Result(
-              key = "mayGoOut",
-              heading = "May go out",
-              from = {"slip.serial", "checkout.mayGoOut"},
-              rule = "From Check-out.")
-          Boolean mayGoOut,
-      @Result(
-              key = "reasons",
-              heading = "Reason",
-              from = {"slip.serial", "checkout.reasons"},
-              rule = "From Check-out.")
-          List<Finding> reasons,
       @Result(
               key = "type",
               heading = "Type",
-              from = {"slip.mayGoOut", "batteries.type"},
-              rule = "Of a battery that may go out.")
+              from = {"slip.serial", "batteries.type"},
+              rule = "From Batteries.")
           String type,
       @Result(
               key = "energy",
               heading = "Rated energy",
               unit = "Wh",
-              from = {"slip.mayGoOut", "batteries.energy"},
-              rule = "Of a battery that may go out.")
+              from = {"slip.serial", "batteries.energy"},
+              rule = "From Batteries.")
           Double energy,
       @Result(
               key = "health",
               heading = "Health",
               form = NumberForm.SHARE,
-              from = {"slip.mayGoOut", "batteries.status", "batteries.health"},
-              rule = "Of a battery that may go out and has a valid test.")
+              from = {"slip.serial", "batteries.status", "batteries.health"},
+              rule = "Of a battery that has a valid test.")
           Double health,
       @Result(
               key = "tested",
               heading = "Last test",
-              from = {"slip.mayGoOut", "batteries.status", "batteries.tested"},
-              rule = "Of a battery that may go out and has a valid test.")
+              from = {"slip.serial", "batteries.status", "batteries.tested"},
+              rule = "Of a battery that has a valid test.")
           LocalDate tested,
+      @Result(
+              key = "state",
+              heading = "Test",
+              from = {"slip.serial", "batteries.status"},
+              rule = "Says so where no test is valid.")
+          Status state,
       @Result(
               key = "taken",
               heading = "Taken",
-              from = "slip.mayGoOut",
+              from = "slip.serial",
               rule = "A box to tick on paper.")
           String taken,
       @Result(
               key = "back",
               heading = "Back, condition",
-              from = "slip.mayGoOut",
-              rule = "A box to tick on paper.")
+              from = "slip.serial",
+              rule = "A box to tick on paper, and room to write.")
           String back) {}
 
   /** The head of the issue list. */
   @Table(key = "handover", heading = "Issue list", rows = 1)
   public record Handover(
+      @Result(
+              key = "verdict",
+              heading = "Status of the issue list",
+              from = "handover.reasons",
+              rule = "The worst of the reasons.")
+          Verdict verdict,
+      @Result(
+              key = "reasons",
+              heading = "Reason",
+              from = {
+                "checkout.*",
+                "project.job",
+                "project.issue",
+                "project.jobBack",
+                "project.asOf"
+              },
+              rule = "What its head lacks, once there are serials on it.")
+          List<Finding> reasons,
       @Result(key = "job", heading = "Job", from = "project.job", rule = "From Check-out.")
           String job,
       @Result(
@@ -713,15 +727,15 @@ public final class RegisterResults {
               key = "out",
               heading = "May go out",
               unit = "pcs",
-              from = "slip.mayGoOut",
-              rule = "Serials of the list that may go out.")
+              from = "slip.serial",
+              rule = "Serials of the list.")
           Integer out,
       @Result(
               key = "held",
               heading = "Held back",
               unit = "pcs",
-              from = "slip.mayGoOut",
-              rule = "Serials of the list that do not go out.")
+              from = {"checkout.serial", "checkout.mayGoOut"},
+              rule = "Serials of Check-out that do not go out.")
           Integer held) {}
 
   /** The head figures. */

@@ -21,14 +21,24 @@ final class SerialRange {
     YES,
     NO,
     /** It cannot be said: compare with the maker's notice. */
-    BY_HAND
+    BY_HAND,
+    /** The serial is meant, but with a type that it does not have. */
+    DISAGREES
   }
 
-  private SerialRange(String prefix, int digits, BigInteger first, BigInteger last) {
+  private final boolean turned;
+
+  private SerialRange(String prefix, int digits, BigInteger one, BigInteger other) {
     this.prefix = prefix;
     this.digits = digits;
-    this.first = first;
-    this.last = last;
+    first = one.min(other);
+    last = one.max(other);
+    turned = one.compareTo(other) > 0;
+  }
+
+  /** Whether its last serial was named first. */
+  boolean isTurned() {
+    return turned;
   }
 
   /**
@@ -47,9 +57,8 @@ final class SerialRange {
         || a.group(2).length() != b.group(2).length()) {
       return null;
     }
-    BigInteger first = new BigInteger(a.group(2));
-    BigInteger last = new BigInteger(b.group(2));
-    return new SerialRange(a.group(1), a.group(2).length(), first.min(last), first.max(last));
+    return new SerialRange(
+        a.group(1), a.group(2).length(), new BigInteger(a.group(2)), new BigInteger(b.group(2)));
   }
 
   /** A serial of digits only without the zeros before it; any other as it is. */
@@ -65,12 +74,19 @@ final class SerialRange {
     }
     if (!numbered.group(1).equals(prefix)) {
       // digits alone may be the maker's number without its letters
-      return numbered.group(1).isEmpty() ? Match.BY_HAND : Match.NO;
+      boolean letters = prefix.chars().noneMatch(Character::isDigit);
+      return numbered.group(1).isEmpty() && (!letters || isWithin(numbered.group(2)))
+          ? Match.BY_HAND
+          : Match.NO;
     }
     if (numbered.group(2).length() != digits) {
       return Match.BY_HAND;
     }
-    BigInteger number = new BigInteger(numbered.group(2));
-    return number.compareTo(first) >= 0 && number.compareTo(last) <= 0 ? Match.YES : Match.NO;
+    return isWithin(numbered.group(2)) ? Match.YES : Match.NO;
+  }
+
+  private boolean isWithin(String typed) {
+    BigInteger number = new BigInteger(typed);
+    return number.compareTo(first) >= 0 && number.compareTo(last) <= 0;
   }
 }

@@ -67,9 +67,6 @@ record Settings(
     if (watchBelow < retireBelow) {
       findings.add(Finding.of(RegisterFinding.WATCH_BELOW_RETIRE));
     }
-    if (typed.asOf() != null && typed.jobBack() != null && typed.jobBack().isBefore(typed.asOf())) {
-      findings.add(Finding.of(RegisterFinding.JOB_BACK_PAST, typed.jobBack()));
-    }
     return new Settings(
         or(typed.asOf(), LocalDate.MAX),
         unit,

@@ -99,7 +99,7 @@ class PlanTextsTest {
         counted++;
       }
     }
-    assertThat(counted).isEqualTo(3);
+    assertThat(counted).isEqualTo(5);
     assertThat(
             Messages.in("en")
                 .sentence(Finding.of(key("register.incident.rowOpen"), 1.0), Locale.UK))

@@ -27,6 +27,7 @@ public class RegisterContractTest extends PlanContract {
         RegisterSamples.incidents(),
         RegisterSamples.due("hold"),
         RegisterSamples.due("goes out"),
+        RegisterSamples.odd(),
         RegisterSamples.faults());
   }
 

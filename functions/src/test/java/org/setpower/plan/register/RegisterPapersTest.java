@@ -35,9 +35,16 @@ class RegisterPapersTest {
       // most are in the house, where a slip may say yes
       ranges.rows("batteries").forEach(r -> r.remove("outTo"));
       ranges.rows("batteries").forEach(r -> r.remove("returned"));
+      ranges.rows("batteries").forEach(r -> r.remove("backBy"));
       ranges.rows("batteries").forEach(r -> r.put("inspected", 46_480.0));
       ranges.rows("batteries").forEach(r -> r.put("inspectedBy", "bench"));
       ranges.rows("project").forEach(r -> r.put("inspectionDays", 400.0));
+    }
+    if (seed % 5 > 0) {
+      // what is in has no day agreed for its return
+      ranges.rows("batteries").stream()
+          .filter(r -> !r.containsKey("outTo"))
+          .forEach(r -> r.remove("backBy"));
     }
     if (seed % 4 > 0) {
       Set<Object> once = new HashSet<>();
@@ -55,7 +62,7 @@ class RegisterPapersTest {
   void papers_and_counts_agree_with_the_gate() {
     int fit = 0;
     int slips = 0;
-    for (int seed = 0; seed < 3000; seed++) {
+    for (int seed = 0; seed < 3500; seed++) {
       Ranges ranges = random(seed);
       PlanResult result = ranges.calculate();
       List<RegisterResults.BatteryResult> all = batteries(result);
@@ -110,7 +117,7 @@ class RegisterPapersTest {
             .flatMap(b -> b.reasons().stream())
             .anyMatch(f -> f.key() == CommonFinding.DOUBLE_IDENTITY);
     assertThat(result.rows(RegisterResults.ACTIONS))
-        .hasSizeBetween(twice ? 1 : (int) actions, (int) actions);
+        .hasSizeBetween((int) (twice ? Math.min(1, actions) : actions), (int) actions);
   }
 
   private static void assertCounts(
@@ -142,11 +149,6 @@ class RegisterPapersTest {
     List<Map<String, Object>> rows = ranges.rows("batteries");
     int out = 0;
     for (RegisterResults.Slip slip : result.rows(RegisterResults.SLIP)) {
-      if (!slip.mayGoOut()) {
-        assertThat(slip.reasons()).isNotEmpty();
-        assertThat(slip.type()).isNull();
-        continue;
-      }
       List<Integer> same =
           IntStream.range(0, rows.size())
               .filter(i -> slip.serial().equals(text(rows.get(i).get("serial"))))
@@ -203,7 +205,8 @@ class RegisterPapersTest {
         ranges.rows("tests").stream()
             .filter(t -> serial.equals(t.get("serial")))
             .flatMap(t -> t.entrySet().stream())
-            .anyMatch(e -> e.getKey().startsWith("cell") && e.getValue().equals(1.2));
+            .anyMatch(
+                e -> e.getKey().startsWith("cell") && List.of(1.2, 3.6).contains(e.getValue()));
     boolean excused =
         ranges.rows("incidents").stream().anyMatch(i -> i.containsKey("closed"))
             || ranges.rows("types").stream().anyMatch(t -> "NiMH".equals(t.get("chemistry")));
@@ -244,6 +247,7 @@ class RegisterPapersTest {
       typed.set("project", 1, "rest", 1, "maxLoad", 0.5, "validDays", 180, "untested", "hold");
       typed.set("project", 1, "retireBelow", 0.8, "watchBelow", 0.85);
       typed.row("limits", "chemistry", "Li-ion", "maxSpread", 0.05, "maxResistance", 1.5);
+      typed.set("limits", 1, "maxApart", 0.3);
       assertThat(typed.calculate().rows(RegisterResults.BATTERIES))
           .isEqualTo(blank.calculate().rows(RegisterResults.BATTERIES));
     }

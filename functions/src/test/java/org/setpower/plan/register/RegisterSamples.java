@@ -11,14 +11,14 @@ import org.setpower.plan.common.Ranges;
 final class RegisterSamples {
   private static final LocalDate DAY_ZERO = LocalDate.of(1899, 12, 30);
 
-  /** One of 36 drifts, one is far too low. */
+  /** One of 55 drifts, one is far from the others, one is far too low. */
   private static final List<Object> CELLS = cells();
 
   private RegisterSamples() {}
 
   private static List<Object> cells() {
-    List<Object> cells = new ArrayList<>(Collections.nCopies(34, 4.15));
-    cells.addAll(List.of(4.0, 1.2));
+    List<Object> cells = new ArrayList<>(Collections.nCopies(52, 4.15));
+    cells.addAll(List.of(4.0, 3.6, 1.2));
     return List.copyOf(cells);
   }
 
@@ -31,6 +31,7 @@ final class RegisterSamples {
   static Ranges sound() {
     return Ranges.of(RegisterPlan.MODEL)
         .row("project", "asOf", day("2027-02-10"))
+        .set("project", 1, "job", "The Salt Road", "issue", "2027-017")
         .row("types", "type", "P1", "chemistry", "Li-ion", "required", 2)
         .row("batteries", fine("P1-01"))
         .row(
@@ -149,6 +150,8 @@ final class RegisterSamples {
         4.2,
         "maxSpread",
         0.02,
+        "maxApart",
+        0.3,
         "maxResistance",
         1.5);
     stock.set("project", 1, "job", "The Salt Road", "jobBack", day("2027-02-26"));
@@ -263,6 +266,23 @@ final class RegisterSamples {
     return ranges.set("tests", 6, "cell1", "", "cell2", "", "cell3", "", "cell4", "");
   }
 
+  /** Figures out of reason, and an incident closed by energy alone. */
+  static Ranges odd() {
+    Ranges ranges = incidents();
+    ranges.set("tests", 1, "cell1", "", "cell2", "", "cell3", "", "cell4", "");
+    for (int i = 3; i <= 8; i++) {
+      add(ranges, "P1-1" + i, 92, 55);
+    }
+    ranges.set("tests", 4, "measured", 104, "resistance", 9);
+    ranges.row("tests", "serial", "P1-14", "date", day("2026-11-03"), "measured", 84, "load", 45);
+    ranges.set("tests", 10, "temperature", 20, "rested", 2);
+    ranges.set("types", 1, "required", 6);
+    ranges.set("incidents", 2, "closed", day("2027-03-01"));
+    return ranges
+        .set("tests", 6, "cell4", 3.9)
+        .row("limits", "chemistry", "Li-ion", "maxApart", 0.2);
+  }
+
   /** One of every fault that is not met by chance. */
   static Ranges faults() {
     Ranges ranges = sound();
@@ -340,13 +360,15 @@ final class RegisterSamples {
       case "minVolts" -> List.of(2.5, 2.8, 1.0);
       case "maxVolts" -> List.of(4.2, 4.25, 5.0);
       case "maxSpread" -> List.of(0.05, 0.02);
+      case "maxApart" -> List.of(0.3, 0.2, 0.05);
       case "maxResistance" -> List.of(1.5, 1.2);
       case "retireBelow" -> List.of(0.7, 0.8);
       case "watchBelow" -> List.of(0.85, 0.95);
       case "temperatureUnit" -> List.of("°C", "°C", "°C", "°F");
       case "closedBy" -> List.of("technician", "technician 2", "runner");
       case "reportedBy", "inspectedBy" -> List.of("technician", "runner", "bench");
-      case "energy" -> List.of(98.0, 98.0, 150.0);
+      case "energy" ->
+          List.of(98.0, 98.0, 98.0, 98.0, 98.0, 98.0, 98.0, 98.0, 98.0, 98.0, 99.0, 150.0);
       case "measured" -> List.of(96.0, 95.0, 94.0, 93.0, 92.0, 80.0, 60.0, 170.0);
       case "load" -> List.of(40.0, 45.0, 200.0);
       case "temperature" -> List.of(20.0, 20.0, 21.0, 22.0, 68.0, 4.0);

@@ -44,7 +44,7 @@ public final class BatteryRegister implements PlanTemplate {
                 book.table("batteries")
                     .optional("cycles", "retired")
                     .pick("type", "types.type")
-                    .width("type", 18)
+                    .width("type", 22)
                     .width("action", 26)
                     .shows("proposed", "status", "fit", "health", "action")
                     .more("tested", "due", "cyclesLeft", "imbalance", "resistance", "timesType")),
@@ -62,6 +62,7 @@ public final class BatteryRegister implements PlanTemplate {
                 "The serials that are to go out with a job; a list can be pasted. Print Issue list.")
             .with(
                 book.fields("", "project", "job", "issue", "jobBack", "contact"),
+                book.lines("", "handover", "verdict", "reasons", "out", "held"),
                 book.table("checkout")
                     .pick("serial", "batteries.serial")
                     .width("mayGoOut", 46)
@@ -74,16 +75,18 @@ public final class BatteryRegister implements PlanTemplate {
                     "actions", "verdict", "serial", "type", "place", "outTo", "action", "reasons")),
         summary(),
         issueList(),
-        PlanTab.of("Stocktake list", "For the walk along the shelves, by place, then by serial.")
+        PlanTab.of(
+                "Stocktake list",
+                "For the walk along the shelves, by place; what is out comes last.")
             .hidden()
             .paper()
             .with(
                 book.list(
                     "stocktake",
                     "verdict",
+                    "place",
                     "serial",
                     "type",
-                    "place",
                     "outTo",
                     "backBy",
                     "status",
@@ -92,14 +95,14 @@ public final class BatteryRegister implements PlanTemplate {
         PlanTab.of(
                 "Incidents",
                 "Damage and recalls, numbered 1, 2, 3 and so on; never clear a row. A battery with an"
-                    + " open incident stays in, whatever Condition says.")
+                    + " open incident stays in until it is inspected and tested, every cell measured.")
             .hidden()
             .with(
                 book.table("incidents")
-                    .optional("lastSerial", "type")
                     .pick("type", "types.type")
                     .width("reportedBy", 34)
-                    .shows("batteries", "open")),
+                    .shows("open")
+                    .more("batteries")),
         PlanTab.of(
                 "Assumptions",
                 "Limits of the house; blank cells have the limit that their help names.")
@@ -158,15 +161,14 @@ public final class BatteryRegister implements PlanTemplate {
   /** One paper for a job, however many batteries it has. */
   private PlanTab issueList() {
     return PlanTab.of(
-            "Issue list",
-            "Goes out with the batteries of a job. Why some are held back stands on Check-out.")
+            "Issue list", "Goes out with the batteries of a job. It lists only what may go out.")
         .upright()
         .with(
             book.lines(
-                "", "handover", "issue", "job", "issued", "backBy", "contact", "out", "held"),
+                "", "handover", "verdict", "issue", "job", "issued", "backBy", "contact", "out"),
             PlanText.signatures(
-                "Handed out by, date: ........................................................",
-                "Received by, date: ........................................................"),
+                "The batteries listed below, handed out by, date: ................................",
+                "The batteries listed below, received by, date: ................................"),
             PlanText.cautions(
                 HOT,
                 "Dropped, wet or swollen, and cold: switch the device off. Unplug the battery."
@@ -176,17 +178,11 @@ public final class BatteryRegister implements PlanTemplate {
                 "Cover the terminals one by one for travel.",
                 "Return the battery about half full, and report what happened to it."),
             book.list(
-                    "slip",
-                    "serial",
-                    "mayGoOut",
-                    "type",
-                    "energy",
-                    "health",
-                    "tested",
-                    "taken",
+                    "slip", "serial", "type", "energy", "health", "tested", "state", "taken",
                     "back")
-                .width("type", 46)
-                .marked("type", "handover.issue"));
+                .width("type", 30)
+                .width("back", 52)
+                .marked("back", "handover.issue"));
   }
 
   private PlanTab summary() {
