@@ -254,14 +254,14 @@ public final class PowerBudget implements PlanTemplate {
                     "toComplete",
                     "finalCost",
                     "variance")
-                .width("label", 44)
-                .width("budget", 20)
-                .width("changes", 23)
+                .width("label", 40)
+                .width("budget", 24)
+                .width("changes", 24)
                 .width("ordered", 20)
                 .width("costToDate", 20)
                 .width("toComplete", 20)
                 .width("finalCost", 20)
-                .width("variance", 22)
+                .width("variance", 24)
                 .look("kind", "difference", CellStyle.SUM)
                 .look("kind", "subtotal", CellStyle.SUM)
                 .look("kind", "contingency", CellStyle.SUM)
