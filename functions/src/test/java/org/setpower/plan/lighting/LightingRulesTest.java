@@ -24,6 +24,7 @@ import org.setpower.base.PhaseSystem;
 import org.setpower.cable.CableRun;
 import org.setpower.cable.CableSize;
 import org.setpower.plan.common.EnglishMessages;
+import org.setpower.plan.common.Phrase;
 import org.setpower.plan.common.PlanResult;
 import org.setpower.plan.common.Ranges;
 import org.setpower.plan.finding.Verdict;
@@ -696,12 +697,12 @@ class LightingRulesTest {
             .filter(r -> r.to().equals("pan1"))
             .findFirst()
             .orElseThrow();
-    assertThat(pulled.feeds()).isEqualTo("1 × LED 1600");
+    assertThat(pulled.feeds()).isEqualTo(Phrase.of("{0}", "1 × LED 1600"));
     assertThat(pulled.location()).isEqualTo("dike");
-    // the run to the distro does not list what the distro's own label lists
+    // what hangs on the distro stands on its own label: are used
     assertThat(result.rows(LightingPapers.PULL_ROW))
         .filteredOn(r -> r.to().equals("A"))
         .extracting(LightingPapers.PullRow::feeds)
-        .containsExactly("");
+        .containsExactly(Phrase.of("distro, outlets in use: {0,number,0}", 2L));
   }
 }

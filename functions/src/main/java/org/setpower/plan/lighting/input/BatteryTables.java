@@ -130,7 +130,7 @@ public final class BatteryTables {
           Double maxVolts,
       @Input(
               key = "from",
-              heading = "From",
+              heading = "On from",
               unit = ProjectTables.CLOCK,
               min = 0,
               max = 1,
@@ -141,7 +141,7 @@ public final class BatteryTables {
           Double from,
       @Input(
               key = "to",
-              heading = "To",
+              heading = "On to",
               unit = ProjectTables.CLOCK,
               min = 0,
               max = 1,
