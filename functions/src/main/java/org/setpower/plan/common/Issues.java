@@ -23,6 +23,12 @@ import org.setpower.plan.finding.Verdict;
 public final class Issues {
   private static final int NAMED = 8;
 
+  /** Letters of names that a cell of two lines has room for. */
+  private static final int LETTERS = 60;
+
+  /** Behind the names of rows, where there are more. */
+  static final String MORE = "and {0} more";
+
   /** Digits, or what lies between digits. */
   private static final Pattern PIECES = Pattern.compile("[0-9]+|[^0-9]+");
 
@@ -48,8 +54,15 @@ public final class Issues {
     /** Table and rows, the first eight by name. */
     public Place where() {
       List<String> each = names.stream().distinct().sorted(Issues::inOrder).toList();
-      String first = each.stream().limit(NAMED).collect(Collectors.joining(", "));
-      return new Place(table, first + (each.size() > NAMED ? ", …" : ""));
+      int named = 0;
+      int letters = 0;
+      while (named < Math.min(NAMED, each.size())
+          && (named == 0 || letters + each.get(named).length() <= LETTERS)) {
+        letters += each.get(named).length() + 2;
+        named++;
+      }
+      String first = each.stream().limit(named).collect(Collectors.joining(", "));
+      return new Place(table, first, each.size() - named);
     }
   }
 
@@ -57,16 +70,18 @@ public final class Issues {
    * Where an issue is.
    *
    * @param table heading of the table, which is translated
-   * @param rows names of its rows
+   * @param rows names of its first rows
+   * @param more how many rows are not named
    */
-  public record Place(String table, String rows) {
+  public record Place(String table, String rows, int more) {
     String in(Messages messages) {
-      return messages.text(table) + ": " + rows;
+      String others = more > 0 ? ", " + messages.text(MORE).replace("{0}", "" + more) : "";
+      return messages.text(table) + ": " + rows + others;
     }
 
     @Override
     public String toString() {
-      return table + ": " + rows;
+      return table + ": " + rows + (more > 0 ? ", …" : "");
     }
   }
 
@@ -161,7 +176,7 @@ public final class Issues {
       rows.add(
           new IssueRow(
               worst,
-              new Place(others.get(0).table(), "…"),
+              new Place(others.get(0).table(), "…", 0),
               others.stream().mapToInt(i -> i.findings().size()).sum(),
               List.of(
                   Finding.of(

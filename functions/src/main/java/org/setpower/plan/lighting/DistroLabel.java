@@ -43,7 +43,7 @@ final class DistroLabel {
         String.join(
             ", ", Stream.of(typed.location(), typed.electrician()).filter(t -> t != null).toList());
     rows.add(line("name", typed.name(), Phrase.of(PLAIN, where)));
-    Phrase day = plan.nights().head();
+    Phrase day = plan.nights().label();
     if (day != null) {
       rows.add(line("line", null, day));
     }

@@ -20,7 +20,7 @@ final class Nights {
   private static final String SPAN = "{0}–{1}";
   private static final String AND = "{0}, {1}";
   private static final String EVERY = "all days";
-  private static final String WORST = "All days: the worst figures of each row";
+  private static final String WORST = "All days: the worst figures";
   private static final String ONE = "Only {0}, with its night";
 
   private final LocalDate shown;
@@ -56,7 +56,16 @@ final class Nights {
 
   /** Which days a paper is of; null without days. */
   Phrase head() {
-    return days.isEmpty() ? null : shown == null ? Phrase.of(WORST) : Phrase.of(ONE, shown);
+    if (days.isEmpty()) {
+      return null;
+    }
+    LocalDate one = days.size() == 1 ? days.get(0) : shown;
+    return one == null ? Phrase.of(WORST) : Phrase.of(ONE, one);
+  }
+
+  /** The same where there are several days; else null. */
+  Phrase label() {
+    return days.size() > 1 ? head() : null;
   }
 
   /** The day shown; null for all. */

@@ -357,11 +357,14 @@ class LightingRulesTest {
 
   @Test
   void sizes_that_are_none_stop() {
-    for (String size : List.of("16", "2.7 mm²", "13/0", "thick", "12")) {
+    for (String size : List.of("2.7 mm²", "13/0", "thick", "12", "2,7")) {
       assertThat(keys(run(quay().set("runs", 1, "size", size), 1).reasons()))
           .as(size)
           .contains("run.size");
     }
+    // a gauge or an area: only metric plans have no gauges
+    assertThat(keys(run(LightingSamples.stage().set("runs", 1, "size", "16"), 1).reasons()))
+        .contains("run.size");
   }
 
   @Test

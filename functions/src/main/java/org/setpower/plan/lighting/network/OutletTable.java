@@ -17,7 +17,7 @@ import org.setpower.plan.lighting.input.SupplyTables.OutletGroup;
 /** Makes the outlets of the rows of Outlets and hangs them on their distros. */
 final class OutletTable {
   private static final double MOST_AMPS = 6000;
-  private static final double LEAST_MILLIAMPS = 1;
+  private static final double LEAST_MILLIAMPS = 0.5;
   private static final double MOST_MILLIAMPS = 3000;
 
   private final Map<String, Node> supplies;
