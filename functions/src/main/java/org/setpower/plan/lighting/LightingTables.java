@@ -32,6 +32,7 @@ import org.setpower.plan.lighting.input.LoadTables.Load;
 import org.setpower.plan.lighting.input.LoadTables.Reading;
 import org.setpower.plan.lighting.input.MeasureSystem;
 import org.setpower.plan.lighting.input.ProjectTables.ShootDay;
+import org.setpower.plan.lighting.input.SupplySystem;
 import org.setpower.plan.lighting.input.SupplyTables.Generator;
 import org.setpower.plan.lighting.input.SupplyTables.OutletGroup;
 import org.setpower.plan.lighting.input.SupplyTables.Supply;
@@ -322,6 +323,7 @@ final class LightingTables {
         flowing ? (Double) Timeline.clock(flows.shown(node).quarter()) : null,
         node.isFed() ? (Double) flows.shownNeutral(node) : null,
         known(state.cable().metres()),
+        SupplySystem.ONE.word(),
         drops ? (Double) drop.equalAmps() : null,
         drops ? (Double) drop.powerFactor() : null,
         drops ? (Double) (drop.own() * flows.dropVolts(node)) : null,

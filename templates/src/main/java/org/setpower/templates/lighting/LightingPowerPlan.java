@@ -94,6 +94,7 @@ public final class LightingPowerPlan implements PlanTemplate {
                             .with("size", "runs.size")
                             .with("length", "runs.metres")
                             .with("amps", "runs.dropAmps")
+                            .with("system", "runs.system")
                             .with("power_factor", "runs.powerFactor")
                             .with("parallel", "runs.parallel")
                             .where("runs.powerFactor")
@@ -110,6 +111,7 @@ public final class LightingPowerPlan implements PlanTemplate {
                         "disconnects",
                         "loop",
                         "metres",
+                        "system",
                         "dropAmps",
                         "powerFactor")),
         PlanTab.of(
@@ -218,8 +220,8 @@ public final class LightingPowerPlan implements PlanTemplate {
                     "headroom",
                     "peakDate",
                     "peakAt")
-                .width("name", 40)
-                .width("neutral", 16)
+                .width("name", 32)
+                .width("neutral", 24)
                 .width("headroom", 24)
                 .width("peakDate", 24)
                 .width("peakAt", 24),
@@ -391,17 +393,17 @@ public final class LightingPowerPlan implements PlanTemplate {
                         "needed",
                         "left",
                         "share")
-                    .width("name", 32)
-                    .width("bond", 32)
+                    .width("name", 24)
+                    .width("bond", 24)
                     .width("amps1", 16)
                     .width("amps2", 16)
                     .width("amps3", 16)
-                    .width("neutral", 16)
+                    .width("neutral", 24)
                     .width("needed", 24)
                     .width("left", 24)
-                    .width("share", 16),
+                    .width("share", 24),
                 book.list(
-                        "Findings",
+                        "Reasons",
                         4,
                         "sheet",
                         "verdict",
@@ -412,8 +414,8 @@ public final class LightingPowerPlan implements PlanTemplate {
                     .width("verdict", 16)
                     .width("name", 32)
                     .width("refuelOn", 24)
-                    .width("refuelAt", 16)
-                    .width("reasons", 104),
+                    .width("refuelAt", 24)
+                    .width("reasons", 96),
                 PlanText.cautions(FUMES, RCDS, SINGLES, ELECTRICIAN),
                 PlanText.notes("Log", "RCD tested by:                    at:"),
                 book.list(
@@ -425,20 +427,16 @@ public final class LightingPowerPlan implements PlanTemplate {
                         "start",
                         "stop",
                         "hours",
-                        "mean",
-                        "most",
                         "fuel",
                         "meter",
                         "delivered")
                     .width("generator", 24)
                     .width("date", 24)
-                    .width("start", 16)
-                    .width("stop", 16)
+                    .width("start", 24)
+                    .width("stop", 24)
                     .width("hours", 16)
-                    .width("mean", 16)
-                    .width("most", 16)
-                    .width("fuel", 16)
-                    .width("meter", 24)
+                    .width("fuel", 24)
+                    .width("meter", 32)
                     .width("delivered", 24),
                 book.list("Load by hour", 24, "profile", "generator", "date", "hour", "load")
                     .width("generator", 64)

@@ -60,13 +60,13 @@ public final class GeneratorPapers {
           Double amps3,
       @Result(from = {}, key = "neutral", heading = "Neutral", form = NumberForm.ONE_DECIMAL, unit = "A", rule = "Legs by vectors, third harmonics added.")
           Double neutral,
-      @Result(from = {}, key = "needed", heading = "With the largest start", form = NumberForm.ONE_DECIMAL, unit = "kVA", rule = "Of all days: legs × the highest, with the start of one load.")
+      @Result(from = {}, key = "needed", heading = "With largest start", form = NumberForm.ONE_DECIMAL, unit = "kVA", rule = "Of all days: legs × the highest, with the start of one load.")
           Double needed,
       @Result(from = {}, key = "left", heading = "After derating", form = NumberForm.ONE_DECIMAL, unit = "kVA", rule = "Size less what altitude and air take.")
           Double left,
-      @Result(from = {}, key = "share", heading = "Load", form = NumberForm.SHARE, rule = "Of what is left, at the peak of all days.")
+      @Result(from = {}, key = "share", heading = "Peak load", form = NumberForm.SHARE, rule = "Of what is left, at the peak of all days.")
           Double share,
-      @Result(from = {}, key = "refuelOn", heading = "Refuel on", rule = "Day of the next column.")
+      @Result(from = {}, key = "refuelOn", heading = "Refuel by, day", rule = "Day of the next figure.")
           LocalDate refuelOn,
       @Result(from = {}, key = "refuelAt", heading = "Refuel by", unit = ProjectTables.CLOCK, rule = "Start before which to refuel, or when it is empty. Do not refuel while it runs.")
           Double refuelAt,
@@ -80,11 +80,11 @@ public final class GeneratorPapers {
           String generator,
       @Result(from = {}, key = "date", heading = "Date", rule = "Day on which the night begins.")
           LocalDate date,
-      @Result(from = {}, key = "start", heading = "Start", unit = ProjectTables.CLOCK, rule = "Before Call, as typed on Generator.")
+      @Result(from = {}, key = "start", heading = "On from", unit = ProjectTables.CLOCK, rule = "Before Call, as typed on Generator.")
           Double start,
-      @Result(from = {}, key = "stop", heading = "Stop", unit = ProjectTables.CLOCK, rule = "After Wrap, as typed on Generator.")
+      @Result(from = {}, key = "stop", heading = "On to", unit = ProjectTables.CLOCK, rule = "After Wrap, as typed on Generator.")
           Double stop,
-      @Result(from = {}, key = "hours", heading = "Hours", form = NumberForm.ONE_DECIMAL, unit = "h", rule = "Running, without the hours off for sound.")
+      @Result(from = {}, key = "hours", heading = "Running", form = NumberForm.ONE_DECIMAL, unit = "h", rule = "Running, without the hours off for sound.")
           Double hours,
       @Result(from = {}, key = "mean", heading = "Mean load", form = NumberForm.ONE_DECIMAL, unit = "kW", rule = "While it runs.")
           Double mean,
@@ -94,6 +94,6 @@ public final class GeneratorPapers {
           Double fuel,
       @Result(from = {}, key = "meter", heading = "Hour meter", rule = "To fill in by hand: start and end.")
           String meter,
-      @Result(from = {}, key = "delivered", heading = "Delivered", rule = "To fill in by hand: litres and time.")
+      @Result(from = {}, key = "delivered", heading = "Delivered", rule = "To fill in by hand: fuel and time.")
           String delivered) {}
 }

@@ -644,6 +644,12 @@ public final class LightingResults {
               rule = "Length in metres.")
           Double metres,
       @Result(
+              key = "system",
+              heading = "System",
+              from = Source.RUNS,
+              rule = "1PH: leg and what comes back are counted.")
+          String system,
+      @Result(
               key = "dropAmps",
               heading = "Current for drop",
               form = NumberForm.ONE_DECIMAL,
