@@ -528,7 +528,8 @@ final class LightingHandouts {
         LightingTables.atOnce(flows, l -> plan.loadGate().row(l.row().number()).fit());
     for (Gate.Judged<InputRow<Equipment>> row : plan.equipment().all()) {
       double most = atOnce.getOrDefault(Identity.of(row.item().value().item()), 0.0);
-      most += plan.batteries().lights(row.item().value().item());
+      // two rows of one name are a stop, and nothing of them is known
+      most += row.fit() ? plan.batteries().lights(row.item().value().item()) : 0;
       if (most > 0) {
         order.addDevices(row.item().value(), (int) Math.ceil(most));
       }
