@@ -23,6 +23,7 @@ import org.setpower.plan.finding.FindingKey;
 import org.setpower.templates.example.PlanTemplate;
 import org.setpower.templates.plan.PlanPart;
 import org.setpower.templates.plan.PlanTab;
+import org.setpower.templates.plan.PlanTable;
 import org.setpower.templates.plan.PlanWorkbook;
 
 /** A sentence that sends somebody to a tab or a table names one of the same workbook. */
@@ -74,7 +75,8 @@ class NamedTabsTest {
 
   private static Properties sentences() throws IOException {
     Properties sentences = new Properties();
-    try (InputStream in = FindingKey.class.getResourceAsStream("/org/setpower/plan/common/findings.properties")) {
+    try (InputStream in =
+        FindingKey.class.getResourceAsStream("/org/setpower/plan/common/findings.properties")) {
       sentences.load(new InputStreamReader(in, StandardCharsets.UTF_8));
     }
     return sentences;
@@ -102,8 +104,9 @@ class NamedTabsTest {
   @MethodSource("workbooks")
   void sentences_name_what_is_there(PlanWorkbook workbook) throws IOException {
     Properties sentences = sentences();
-    Set<String> known = known();
     Set<String> there = names(workbook, true);
+    Set<String> known = known();
+    known.addAll(there); // the longest name counts: Order status is no Order
     List<String> lost = new ArrayList<>();
     Stream<FindingKey> keys =
         Stream.concat(Arrays.stream(CommonFinding.values()), workbook.model().findings().stream());
@@ -119,15 +122,25 @@ class NamedTabsTest {
         k ->
             named(sentences.getProperty(k.key()), known).stream()
                 .filter(n -> !there.contains(n))
+                .filter(n -> !isOnItsTab(workbook, n, sentences.getProperty(k.key())))
                 .forEach(n -> lost.add(k.key() + ": " + n)));
     assertThat(lost).isEmpty();
+  }
+
+  /** Whether a sentence names with a table the tab on which it stands. */
+  private static boolean isOnItsTab(PlanWorkbook workbook, String table, String sentence) {
+    return workbook.tabs().stream()
+        .filter(t -> sentence.contains(" on " + t.name()))
+        .flatMap(t -> t.parts().stream())
+        .anyMatch(p -> p instanceof PlanTable own && own.inputs().heading().equals(table));
   }
 
   /** The names it looks for are found where they stand. */
   @Test
   void names_are_found() {
     Set<String> known = known();
-    assertThat(named("Battery types has no {0}. Add it there.", known)).containsExactly("Battery types");
+    assertThat(named("Battery types has no {0}. Add it there.", known))
+        .containsExactly("Battery types");
     assertThat(named("Correct these rows of Loads.", known)).containsExactly("Loads");
     assertThat(named("Loads that cannot be counted.", known)).isEmpty();
   }

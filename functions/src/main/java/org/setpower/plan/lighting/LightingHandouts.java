@@ -632,7 +632,8 @@ final class LightingHandouts {
                 boolean known = h < s.fuel().profile().size();
                 double load = known ? s.fuel().profile().get(h) : 0;
                 if (load > 0) {
-                  rows.add(new LightingPapers.ProfileRow(s.node().name(), s.fuel().date(), h, load));
+                  rows.add(
+                      new LightingPapers.ProfileRow(s.node().name(), s.fuel().date(), h, load));
                 }
               }
             });

@@ -9,7 +9,6 @@ import static org.setpower.plan.lighting.LightingPlans.supply;
 import static org.setpower.plan.lighting.LightingSamples.clock;
 import static org.setpower.plan.lighting.LightingSamples.day;
 import static org.setpower.plan.lighting.LightingSamples.feeder;
-import static org.setpower.plan.lighting.LightingSamples.quay;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -25,8 +24,16 @@ class LightingDayTest {
   private static Ranges nights(String shown) {
     return LightingSamples.tungsten()
         .set("days", 1, "date", day("2027-10-11"), "call", clock(17, 0), "wrap", clock(4, 0))
-        .row("days", "date", day("2027-10-12"), "call", clock(17, 0), "wrap", clock(4, 0),
-            "warmest", 8)
+        .row(
+            "days",
+            "date",
+            day("2027-10-12"),
+            "call",
+            clock(17, 0),
+            "wrap",
+            clock(4, 0),
+            "warmest",
+            8)
         .set("project", 1, "dayShown", shown.isEmpty() ? "" : (Object) day(shown))
         .set("equipment", 1, "powerFactor", 1, "harmonic", 0)
         .set("loads", 1, "toDay", day("2027-10-11"))
@@ -98,8 +105,7 @@ class LightingDayTest {
     double volts = run(plan, 2).drop();
     double own = run(plan, 2).totalDrop() * LEG_VOLTS - run(plan, 1).totalDrop() * LEG_VOLTS;
     assertThat(volts).isCloseTo(own, within(0.1 * own));
-    assertThat(run(plan, 1).drop())
-        .isCloseTo(run(plan, 1).totalDrop() * LEG_VOLTS, within(1e-6));
+    assertThat(run(plan, 1).drop()).isCloseTo(run(plan, 1).totalDrop() * LEG_VOLTS, within(1e-6));
     // 3G2.5 over 40 m at 6.93 A: 2 · 40 · 7.98 Ω/km (IEC 60228, 20 °C) · 1.2 for a warm conductor
     assertThat(volts).isBetween(2 * 0.040 * 7.98 * 6.93, 2 * 0.040 * 7.98 * 6.93 * 1.25);
     Ranges feeder = feeder("30").set("loads", 2, "quantity", 2);

@@ -41,8 +41,19 @@ class LightingPlugTest {
             "rcd",
             "30")
         .row(
-            "runs", "to", "tower", "from", "A-7", "length", 20, "size", "3G6", "type", "rubber",
-            "connector", connector)
+            "runs",
+            "to",
+            "tower",
+            "from",
+            "A-7",
+            "length",
+            20,
+            "size",
+            "3G6",
+            "type",
+            "rubber",
+            "connector",
+            connector)
         .row("loads", "item", "LED 1600", "place", "tower");
   }
 
@@ -110,7 +121,8 @@ class LightingPlugTest {
         quay()
             .set("equipment", 1, "watts", 300)
             .row("loads", "item", "LED 1600", "place", "A-2")
-            .row("runs", "to", "stairs", "from", "A-2", "length", 5, "size", "3G2.5", "type",
+            .row(
+                "runs", "to", "stairs", "from", "A-2", "length", 5, "size", "3G2.5", "type",
                 "rubber")
             .row("loads", "item", "LED 1600", "place", "stairs", "quantity", 2)
             .row("loads", "item", "LED 1600", "place", "A-3");
@@ -121,8 +133,7 @@ class LightingPlugTest {
     assertThat(order(plan))
         .filteredOn(o -> o.kind().equals("splitter"))
         .extracting(LightingPapers.OrderRow::what)
-        .containsExactlyInAnyOrder(
-            "IEC 60309 16 A 3-pin, 1 to 3", "IEC 60309 16 A 3-pin, 1 to 2");
+        .containsExactlyInAnyOrder("IEC 60309 16 A 3-pin, 1 to 3", "IEC 60309 16 A 3-pin, 1 to 2");
   }
 
   @Test
@@ -163,11 +174,10 @@ class LightingPlugTest {
   void watts_far_below_the_plug_are_a_check(double watts, String plug, boolean said) {
     Ranges plan = quay().set("equipment", 1, "watts", watts, "plug", plug == null ? "" : plug);
     assertThat(
-            keys(
-                    plan.calculate()
-                        .rows(org.setpower.plan.lighting.result.LightingResults.EQUIPMENT_RESULT)
-                        .get(0)
-                        .reasons())
+            keys(plan.calculate()
+                    .rows(org.setpower.plan.lighting.result.LightingResults.EQUIPMENT_RESULT)
+                    .get(0)
+                    .reasons())
                 .contains("equipment.watts"))
         .isEqualTo(said);
   }
@@ -176,8 +186,8 @@ class LightingPlugTest {
   @Test
   void a_bare_size_in_a_metric_plan_is_an_area() {
     for (String size : List.of("6", "16", "2.5")) {
-      Ranges plan = quay().row("runs", "to", "t", "from", "A-1", "length", 5, "size", size, "type",
-          "rubber");
+      Ranges plan =
+          quay().row("runs", "to", "t", "from", "A-1", "length", 5, "size", size, "type", "rubber");
       assertThat(keys(run(plan, 2).reasons())).as(size).isEmpty();
       assertThat(run(plan, 2).rating()).isGreaterThanOrEqualTo(16);
     }

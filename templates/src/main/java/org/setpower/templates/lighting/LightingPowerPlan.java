@@ -271,7 +271,9 @@ public final class LightingPowerPlan implements PlanTemplate {
             .hidden()
             .aligned()
             .with(
-                book.table("batteryTypes").titled("Battery types").shows("fewest", "uncharged", "shortOf"),
+                book.table("batteryTypes")
+                    .titled("Battery types")
+                    .shows("fewest", "uncharged", "shortOf"),
                 book.table("batteryChargers")
                     .titled("Chargers")
                     .pick("charger", "equipment.item")
@@ -403,14 +405,7 @@ public final class LightingPowerPlan implements PlanTemplate {
                     .width("left", 24)
                     .width("share", 24),
                 book.list(
-                        "Reasons",
-                        4,
-                        "sheet",
-                        "verdict",
-                        "name",
-                        "refuelOn",
-                        "refuelAt",
-                        "reasons")
+                        "Reasons", 4, "sheet", "verdict", "name", "refuelOn", "refuelAt", "reasons")
                     .width("verdict", 16)
                     .width("name", 32)
                     .width("refuelOn", 24)

@@ -73,7 +73,8 @@ final class OutletTable {
     }
     boolean upstream = "UPSTREAM".equals(Identity.of(typed.rcd()));
     boolean none = "NONE".equals(Identity.of(typed.rcd()));
-    double milliamps = upstream || none ? Double.NaN : amount(typed.rcd(), LEAST_MILLIAMPS, MOST_MILLIAMPS);
+    double milliamps =
+        upstream || none ? Double.NaN : amount(typed.rcd(), LEAST_MILLIAMPS, MOST_MILLIAMPS);
     if (typed.rcd() != null && !upstream && !none && Double.isNaN(milliamps)) {
       findings.add(Finding.of(LightingFinding.RCD_UNREADABLE, typed.rcd()));
     }

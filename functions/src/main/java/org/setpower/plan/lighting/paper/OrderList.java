@@ -48,7 +48,8 @@ public final class OrderList {
   /**
    * A line of the order.
    *
-   * @param kind generator, distro, cable, adaptor, splitter, battery or load; stop for what is not ordered
+   * @param kind generator, distro, cable, adaptor, splitter, battery or load; stop for what is not
+   *     ordered
    * @param size of cable or generator, empty for others
    * @param cores of cable; for a set of single-core cables the conductor
    * @param length of a piece as typed; NaN for others

@@ -207,7 +207,8 @@ public final class OutletJudge {
   /** Three pins hold one leg, or a pair without neutral, never three. */
   private void pins(OutletGroup typed, int row, List<Finding> findings) {
     network.ofGroup(row).stream()
-        .filter(n -> n.kind() == Node.Kind.OUTLET && n.children().stream().noneMatch(this::isCircuit))
+        .filter(
+            n -> n.kind() == Node.Kind.OUTLET && n.children().stream().noneMatch(this::isCircuit))
         .map(Node::legs)
         .filter(legs -> !typed.connector().hasPins(Integer.bitCount(legs)))
         .findFirst()

@@ -69,8 +69,7 @@ public final class Plugs {
     List<String> names = new ArrayList<>();
     places.forEach(n -> names.add(n.name()));
     int plugs = places.stream().mapToInt(this::at).max().orElse(0);
-    return Optional.of(
-        Finding.of(LightingFinding.SPLITTER, String.join(", ", names), plugs));
+    return Optional.of(Finding.of(LightingFinding.SPLITTER, String.join(", ", names), plugs));
   }
 
   /** Places that need a splitter. */

@@ -167,16 +167,14 @@ public final class RunJudge {
     Connector own = cable.typed().connector();
     double breaker = Network.protectedPlace(from).protectingBreaker();
     if (own != null && breaker > own.largestBreaker() && !Double.isInfinite(breaker)) {
-      findings.add(
-          Finding.of(LightingFinding.CONNECTOR_SMALL, breaker, own.word(), own.amps()));
+      findings.add(Finding.of(LightingFinding.CONNECTOR_SMALL, breaker, own.word(), own.amps()));
     }
     Connector outlet = network.connector(from);
     if (outlet == null || !outlet.isPlug() || cable.typed().type() == CableType.MULTI_CIRCUIT) {
       return;
     }
     if (own == null && !cable.cores().isSingle() && cable.cores().count() > outlet.pins()) {
-      findings.add(
-          Finding.of(LightingFinding.PINS_FEWER, cable.cores().word(), outlet.word()));
+      findings.add(Finding.of(LightingFinding.PINS_FEWER, cable.cores().word(), outlet.word()));
     } else if (own != null && own.isPlug() && own.pins() > outlet.pins()) {
       findings.add(
           Finding.of(

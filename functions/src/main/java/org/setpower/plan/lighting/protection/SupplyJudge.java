@@ -78,7 +78,9 @@ public final class SupplyJudge {
       findings.addAll(Network.trust(node.parent()));
     }
     over(node, findings);
-    outlets.plugs().finding(outlets.plugs().at(node) > 1 ? List.of(node) : List.of())
+    outlets
+        .plugs()
+        .finding(outlets.plugs().at(node) > 1 ? List.of(node) : List.of())
         .ifPresent(findings::add);
     if (typed.rcd() != null) {
       outlets.rcds(List.of(node), findings);

@@ -788,7 +788,8 @@ public final class LightingPapers {
                 Source.EQUIPMENT,
                 Source.GENERATORS
               },
-              rule = "Loads at its end that are fit; of a distro, how many of its outlets are used.")
+              rule =
+                  "Loads at its end that are fit; of a distro, how many of its outlets are used.")
           Phrase feeds,
       @Result(
               key = "location",

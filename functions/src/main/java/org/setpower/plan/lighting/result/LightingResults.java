@@ -665,7 +665,8 @@ public final class LightingResults {
                 Source.EQUIPMENT,
                 Source.GENERATORS
               },
-              rule = "Mean of the leg and of what flows back over the neutral, at the largest drop.")
+              rule =
+                  "Mean of the leg and of what flows back over the neutral, at the largest drop.")
           Double dropAmps,
       @Result(
               key = "powerFactor",
