@@ -79,7 +79,7 @@ final class GeneratorSheet {
   private String outlets(Node source) {
     String outlets =
         source.children().stream()
-            .filter(c -> c.kind() == Node.Kind.RUN)
+            .filter(c -> c.kind() == Node.Kind.RUN && plan.runs().row(c.row()).fit())
             .map(c -> orders.connector(plan.runStates().get(c.row()).cable()))
             .filter(Objects::nonNull)
             .map(Connector::word)

@@ -12,6 +12,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.setpower.base.Numbers;
@@ -51,7 +52,6 @@ final class LightingHandouts {
   /** A box to tick on paper. */
   private static final String TICK = "☐";
 
-  private static final String SUM = "Σ";
   private static final String PLAIN = "{0}";
   private static final String DISTRO = "distro, outlets in use: {0,number,0}";
 
@@ -345,12 +345,7 @@ final class LightingHandouts {
 
   List<LightingPapers.PullRow> pull() {
     Map<Node, Map<String, Double>> items = pluggedAtOnce();
-    List<RunCable> cables =
-        plan.runs().paper(r -> true).fit().stream()
-            .map(j -> plan.runStates().get(j.row()).cable())
-            .filter(c -> nights.isShown(c.node()))
-            .sorted(Comparator.comparing((RunCable c) -> fromSource(c.node())))
-            .toList();
+    List<RunCable> cables = laid();
     List<LightingPapers.PullRow> rows = new ArrayList<>();
     for (RunCable cable : cables) {
       Run typed = cable.typed();
@@ -371,8 +366,16 @@ final class LightingHandouts {
               nights.of(cable.node()),
               TICK));
     }
-    rows.addAll(lengths(cables));
     return rows;
+  }
+
+  /** Runs on papers, from the source outward. */
+  private List<RunCable> laid() {
+    return plan.runs().paper(r -> true).fit().stream()
+            .map(j -> plan.runStates().get(j.row()).cable())
+            .filter(c -> nights.isShown(c.node()))
+            .sorted(Comparator.comparing((RunCable c) -> fromSource(c.node())))
+            .toList();
   }
 
   /** What stands at the end of a run: how many outlets of its distro are used, or its loads. */
@@ -397,34 +400,26 @@ final class LightingHandouts {
     return at == distro || at != null && at.kind() == Node.Kind.BREAKER && at.parent() == distro;
   }
 
-  /** All lengths of a size together, below the runs. */
-  private static List<LightingPapers.PullRow> lengths(List<RunCable> cables) {
+  /** All lengths of a size together. */
+  List<LightingPapers.LengthRow> lengths() {
     Map<String, List<RunCable>> bySize = new TreeMap<>();
-    for (RunCable cable : cables) {
+    for (RunCable cable : laid()) {
       if (cable.size() != null && cable.typed().length() != null) {
         String size = cable.size() + "|" + cable.cores().word();
         bySize.computeIfAbsent(byNumber(size), k -> new ArrayList<>()).add(cable);
       }
     }
-    List<LightingPapers.PullRow> rows = new ArrayList<>();
+    List<LightingPapers.LengthRow> rows = new ArrayList<>();
     for (List<RunCable> same : bySize.values()) {
       RunCable first = same.get(0);
-      double length = same.stream().mapToDouble(c -> c.typed().length() * c.parallel()).sum();
+      double[] lengths =
+          same.stream().mapToDouble(c -> c.typed().length() * c.parallel()).sorted().toArray();
       rows.add(
-          new LightingPapers.PullRow(
-              "",
-              SUM,
-              length,
-              null,
+          new LightingPapers.LengthRow(
               first.size().toString(),
               first.cores().word(),
-              null,
-              null,
-              null,
-              null,
-              null,
-              null,
-              null));
+              DoubleStream.of(lengths).sum(),
+              same.size()));
     }
     return rows;
   }

@@ -58,6 +58,7 @@ public final class LightingModel implements PlanModel {
         LightingPapers.PLACE_ROW,
         LightingPapers.PLUGGING_ROW,
         LightingPapers.PULL_ROW,
+        LightingPapers.LENGTH_ROW,
         LightingPapers.LABEL_ROW,
         LightingPapers.LEG_ROW,
         LightingPapers.BALANCE_ROW,

@@ -110,6 +110,7 @@ final class LightingTables {
         new ResultRows<>(LightingPapers.PLACE_ROW, handouts.distribution()),
         new ResultRows<>(LightingPapers.PLUGGING_ROW, handouts.plugging()),
         new ResultRows<>(LightingPapers.PULL_ROW, handouts.pull()),
+        new ResultRows<>(LightingPapers.LENGTH_ROW, handouts.lengths()),
         new ResultRows<>(LightingPapers.LABEL_ROW, handouts.labels()),
         new ResultRows<>(LightingPapers.LEG_ROW, legs()),
         new ResultRows<>(LightingPapers.BALANCE_ROW, handouts.balance()),

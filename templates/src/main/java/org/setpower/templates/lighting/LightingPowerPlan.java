@@ -334,8 +334,9 @@ public final class LightingPowerPlan implements PlanTemplate {
             .with(
                 PlanText.cautions(SINGLES),
                 book.lines("", "summary", "day", "runsWithheld"),
+                book.list("Cable by size", 8, "lengths", "size", "cores", "length", "runs"),
                 book.list(
-                        "",
+                        "Cable pull",
                         60,
                         "pull",
                         "tick",

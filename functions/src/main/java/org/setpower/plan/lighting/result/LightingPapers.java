@@ -38,6 +38,7 @@ public final class LightingPapers {
   public static final ResultTable<PlaceRow> PLACE_ROW = ResultTable.of(PlaceRow.class);
   public static final ResultTable<PluggingRow> PLUGGING_ROW = ResultTable.of(PluggingRow.class);
   public static final ResultTable<PullRow> PULL_ROW = ResultTable.of(PullRow.class);
+  public static final ResultTable<LengthRow> LENGTH_ROW = ResultTable.of(LengthRow.class);
   public static final ResultTable<LabelRow> LABEL_ROW = ResultTable.of(LabelRow.class);
   public static final ResultTable<LegRow> LEG_ROW = ResultTable.of(LegRow.class);
   public static final ResultTable<BalanceRow> BALANCE_ROW = ResultTable.of(BalanceRow.class);
@@ -871,6 +872,77 @@ public final class LightingPapers {
               },
               rule = "A box to tick.")
           String tick) {}
+
+  /** Cable of a size, all runs together. */
+  @Table(key = "lengths", heading = "Cable by size", rows = 40)
+  public record LengthRow(
+      @Result(
+              key = "size",
+              heading = "Size",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS
+              },
+              rule = "Sizes in order.")
+          String size,
+      @Result(
+              key = "cores",
+              heading = "Cores",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS
+              },
+              rule = "Of the runs.")
+          String cores,
+      @Result(
+              key = "length",
+              heading = "Length",
+              form = NumberForm.ONE_DECIMAL,
+              unit = ProjectTables.LENGTH,
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS
+              },
+              rule = "All runs together, times Parallel.")
+          double length,
+      @Result(
+              key = "runs",
+              heading = "Cable runs",
+              unit = "pcs",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS
+              },
+              rule = "How many.")
+          int runs) {}
 
   /** A row of the label of a distro. */
   @Table(key = "labels", heading = "Distro labels", rows = 240)
