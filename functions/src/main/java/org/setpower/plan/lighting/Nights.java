@@ -20,8 +20,7 @@ final class Nights {
   private static final String SPAN = "{0}–{1}";
   private static final String AND = "{0}, {1}";
   private static final String EVERY = "all days";
-  private static final String WORST = "All days: the worst figures";
-  private static final String ONE = "Only {0}, with its night";
+  private static final String WORST = "all days: worst";
 
   private final LocalDate shown;
   private final List<LocalDate> days;
@@ -51,7 +50,7 @@ final class Nights {
 
   /** What stands on papers. */
   static List<String> words() {
-    return List.of(DAY, SPAN, AND, EVERY, WORST, ONE);
+    return List.of(DAY, SPAN, AND, EVERY, WORST);
   }
 
   /** Which days a paper is of; null without days. */
@@ -60,7 +59,7 @@ final class Nights {
       return null;
     }
     LocalDate one = days.size() == 1 ? days.get(0) : shown;
-    return one == null ? Phrase.of(WORST) : Phrase.of(ONE, one);
+    return one == null ? Phrase.of(WORST) : Phrase.of(DAY, one);
   }
 
   /** The same where there are several days; else null. */

@@ -411,7 +411,8 @@ public final class LightingPowerPlan implements PlanTemplate {
                     .width("name", 32)
                     .width("refuelOn", 24)
                     .width("refuelAt", 24)
-                    .width("reasons", 96),
+                    .width("reasons", 96)
+                    .tall(3),
                 PlanText.cautions(FUMES, RCDS, SINGLES, ELECTRICIAN),
                 PlanText.notes("Log", "RCD tested by:                    at:"),
                 book.list(
