@@ -372,10 +372,10 @@ final class LightingHandouts {
   /** Runs on papers, from the source outward. */
   private List<RunCable> laid() {
     return plan.runs().paper(r -> true).fit().stream()
-            .map(j -> plan.runStates().get(j.row()).cable())
-            .filter(c -> nights.isShown(c.node()))
-            .sorted(Comparator.comparing((RunCable c) -> fromSource(c.node())))
-            .toList();
+        .map(j -> plan.runStates().get(j.row()).cable())
+        .filter(c -> nights.isShown(c.node()))
+        .sorted(Comparator.comparing((RunCable c) -> fromSource(c.node())))
+        .toList();
   }
 
   /** What stands at the end of a run: how many outlets of its distro are used, or its loads. */
