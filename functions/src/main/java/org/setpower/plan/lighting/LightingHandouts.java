@@ -60,6 +60,7 @@ final class LightingHandouts {
   private final Flows flows;
   private final Nights nights;
   private final OrderList orders;
+  private List<RunCable> laid;
 
   LightingHandouts(LightingCalculation plan) {
     this.plan = plan;
@@ -369,13 +370,17 @@ final class LightingHandouts {
     return rows;
   }
 
-  /** Runs on papers, from the source outward. */
+  /** Runs on papers, from the source outward; made once. */
   private List<RunCable> laid() {
-    return plan.runs().paper(r -> true).fit().stream()
-        .map(j -> plan.runStates().get(j.row()).cable())
-        .filter(c -> nights.isShown(c.node()))
-        .sorted(Comparator.comparing((RunCable c) -> fromSource(c.node())))
-        .toList();
+    if (laid == null) {
+      Map<String, RunCable> sorted = new TreeMap<>();
+      plan.runs().paper(r -> true).fit().stream()
+          .map(j -> plan.runStates().get(j.row()).cable())
+          .filter(c -> nights.isShown(c.node()))
+          .forEach(c -> sorted.put(fromSource(c.node()), c));
+      laid = List.copyOf(sorted.values());
+    }
+    return laid;
   }
 
   /** What stands at the end of a run: how many outlets of its distro are used, or its loads. */
