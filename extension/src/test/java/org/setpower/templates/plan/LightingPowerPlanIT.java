@@ -189,9 +189,9 @@ class LightingPowerPlanIT {
           row("item", "LED 1600 W", "place", "A-2"),
           row("item", "LED 1600 W", "place", "A-3"));
       double drop = Double.parseDouble(book.leaf("runs", "Voltage drop").get(0));
-      // Balanced: √3 · I · R line to line; the share is of constant power at the far end.
+      // leg to neutral, of which the share is too (IEC 60364-5-52 annex G)
       double share = number(book, "runs.totalDrop", 1);
-      assertThat(drop / 400).isCloseTo(share, within(share * 0.01));
+      assertThat(drop / (400 / Math.sqrt(3))).isCloseTo(share, within(share * 0.01));
       assertThat(book.leaf("runs", "Voltage drop")).hasSize(1);
     }
   }
@@ -377,8 +377,11 @@ class LightingPowerPlanIT {
   void a_lamp_at_the_end_of_an_everyday_cable_is_right(String size, String type, Office office)
       throws IOException {
     try (PlanSheet book = quay(office)) {
-      book.rows(
-          "runs", FEED, row("to", "tail", "from", "A-2", "length", 20, "size", size, "type", type));
+      // five cores fit an outlet of three pins only where somebody fitted such connectors
+      String connector = size.startsWith("5") ? "IEC 60309 16 A 3-pin" : "";
+      Map<String, Object> tail =
+          row("to", "tail", "from", "A-2", "length", 20, "size", size, "type", type);
+      book.rows("runs", FEED, with(tail, "connector", connector));
       book.rows("loads", with(LAMP, "place", "tail"));
       assertThat(book.column("runs.verdict").get(1)).as(size).isNotEqualTo("stop");
       assertThat(book.column("loads.verdict").get(0)).isNotEqualTo("stop");

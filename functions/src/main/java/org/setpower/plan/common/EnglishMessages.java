@@ -12,6 +12,7 @@ import java.text.MessageFormat;
 import java.text.NumberFormat;
 import java.time.LocalDate;
 import java.time.LocalTime;
+import java.time.MonthDay;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
@@ -131,6 +132,9 @@ public class EnglishMessages implements Messages {
     }
     if (argument instanceof LocalDate date) {
       return DateTimeFormatter.ofPattern("d MMM uuuu", locale).format(date);
+    }
+    if (argument instanceof MonthDay day) {
+      return DateTimeFormatter.ofPattern("d MMM", locale).format(day);
     }
     if (argument instanceof BigDecimal amount) {
       // money: as many digits as its currency has

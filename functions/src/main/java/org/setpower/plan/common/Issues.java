@@ -13,6 +13,7 @@ import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.setpower.plan.finding.CommonFinding;
 import org.setpower.plan.finding.Finding;
 import org.setpower.plan.finding.Severity;
@@ -25,8 +26,11 @@ import org.setpower.plan.finding.Verdict;
 public final class Issues {
   private static final int NAMED = 8;
 
-  /** Of all names together: three lines of a cell. */
-  private static final int LETTERS = 64;
+  /** Letters of names that a cell of two lines has room for. */
+  private static final int LETTERS = 60;
+
+  /** Behind the names of rows, where there are more. */
+  static final String MORE = "and {0} more";
 
   /** Digits, or what lies between digits. */
   private static final Pattern PIECES = Pattern.compile("[0-9]+|[^0-9]+");
@@ -56,16 +60,15 @@ public final class Issues {
     /** Table and rows, the first ones by name, as many as a cell has room for. */
     public Place where() {
       List<String> each = names.stream().distinct().sorted(Issues::inOrder).toList();
-      int named = 1;
-      int letters = each.get(0).length();
+      int named = 0;
+      int letters = 0;
       while (named < Math.min(NAMED, each.size())
-          && letters + 2 + each.get(named).length() <= LETTERS) {
-        letters += 2 + each.get(named).length();
+          && (named == 0 || letters + each.get(named).length() <= LETTERS)) {
+        letters += each.get(named).length() + 2;
         named++;
       }
-      String first = String.join(", ", each.subList(0, named));
-      int more = each.size() - named;
-      return new Place(table, more == 0 ? first : first + ", … (+" + more + ")");
+      String first = each.stream().limit(named).collect(Collectors.joining(", "));
+      return new Place(table, first, each.size() - named);
     }
   }
 
@@ -73,14 +76,16 @@ public final class Issues {
    * Where an issue is.
    *
    * @param table heading of the table, which is translated
-   * @param rows names of its rows
+   * @param rows names of its first rows
+   * @param more how many rows are not named
    */
-  public record Place(String table, String rows) {
+  public record Place(String table, String rows, int more) {
     String in(Messages messages, Locale locale) {
       String named =
           DATE.matcher(rows)
               .replaceAll(m -> Matcher.quoteReplacement(date(m.group(), messages, locale)));
-      return messages.text(table) + ": " + named;
+      String others = more > 0 ? ", " + messages.text(MORE).replace("{0}", "" + more) : "";
+      return messages.text(table) + ": " + named + others;
     }
 
     private static String date(String name, Messages messages, Locale locale) {
@@ -93,7 +98,7 @@ public final class Issues {
 
     @Override
     public String toString() {
-      return table + ": " + rows;
+      return table + ": " + rows + (more > 0 ? ", … (+" + more + ")" : "");
     }
   }
 
@@ -188,7 +193,7 @@ public final class Issues {
       rows.add(
           new IssueRow(
               worst,
-              new Place(others.get(0).table(), "…"),
+              new Place(others.get(0).table(), "…", 0),
               others.stream().mapToInt(i -> i.findings().size()).sum(),
               List.of(
                   Finding.of(

@@ -33,15 +33,22 @@ final class DistroLabel {
   }
 
   static List<LightingPapers.LabelRow> of(
-      Gate.Judged<InputRow<Supply>> judged, Network network, List<LightingPapers.PlaceRow> places) {
+      Gate.Judged<InputRow<Supply>> judged,
+      LightingCalculation plan,
+      List<LightingPapers.PlaceRow> places) {
+    Network network = plan.network();
     Supply typed = judged.item().value();
     List<LightingPapers.LabelRow> rows = new ArrayList<>();
     String where =
         String.join(
             ", ", Stream.of(typed.location(), typed.electrician()).filter(t -> t != null).toList());
     rows.add(line("name", typed.name(), Phrase.of(PLAIN, where)));
-    if (judged.fit()) {
-      Node node = network.supplies().get(judged.row());
+    Phrase day = plan.nights().label();
+    if (day != null) {
+      rows.add(line("line", null, day));
+    }
+    Node node = network.supplies().get(judged.row());
+    if (judged.fit() && plan.isFitUpstream(node)) {
       String from = LightingTables.fedFrom(node);
       Double breaker = LightingTables.known(node.protectingBreaker());
       if (from != null && breaker != null) {

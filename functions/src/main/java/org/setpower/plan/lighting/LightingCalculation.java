@@ -19,6 +19,7 @@ import org.setpower.plan.lighting.battery.BatteryDays;
 import org.setpower.plan.lighting.generator.GeneratorJudge;
 import org.setpower.plan.lighting.input.CableTables.CableStock;
 import org.setpower.plan.lighting.input.CableTables.Run;
+import org.setpower.plan.lighting.input.Connector;
 import org.setpower.plan.lighting.input.LightingFinding;
 import org.setpower.plan.lighting.input.LightingInputs;
 import org.setpower.plan.lighting.input.LightingSettings;
@@ -40,18 +41,25 @@ import org.setpower.plan.lighting.network.Network;
 import org.setpower.plan.lighting.network.Node;
 import org.setpower.plan.lighting.protection.LoadJudge;
 import org.setpower.plan.lighting.protection.OutletJudge;
+import org.setpower.plan.lighting.protection.Plugs;
 import org.setpower.plan.lighting.protection.RunCable;
 import org.setpower.plan.lighting.protection.RunJudge;
 import org.setpower.plan.lighting.protection.SupplyJudge;
 
 /** Everything a lighting power plan knows, calculated once: tree, flows, verdicts. */
 final class LightingCalculation {
+  private static final double HOUSEHOLD = 20;
+  private static final double LARGE_PLUG = 100;
+  private static final double SMALL_PLUG = 5;
+
   private final LightingInputs inputs;
   private final LightingSettings settings;
   private final Timeline timeline;
   private final Network network;
   private final Gate<InputRow<Equipment>> equipment;
   private final Flows flows;
+  private final Nights nights;
+  private final Plugs plugs;
   private final OutletJudge outletJudge;
   private final LoadJudge loadJudge;
   private final Map<Integer, PlannedLoad> loads = new TreeMap<>();
@@ -84,9 +92,11 @@ final class LightingCalculation {
         .forEach((row, node) -> cables.put(row, RunCable.of(node, network.run(node), settings)));
     flows = new Flows(network, timeline, table, settings, n -> cables.get(n.row()).impedance());
     flows.loads().forEach(l -> loads.put(l.row().number(), l));
-    outletJudge = new OutletJudge(network, settings, flows);
+    nights = new Nights(flows.loads(), timeline, settings.dayShown());
+    plugs = new Plugs(network, flows);
+    outletJudge = new OutletJudge(network, settings, flows, plugs);
     Map<Integer, Double> kva = judgeGenerators(hours);
-    RunJudge runJudge = new RunJudge(network, settings, flows, timeline, cables, kva);
+    RunJudge runJudge = new RunJudge(network, settings, flows, timeline, plugs, cables, kva);
     cables.keySet().forEach(row -> runStates.put(row, runJudge.judge(row)));
     Set<String> named =
         inputs
@@ -174,6 +184,19 @@ final class LightingCalculation {
     return own;
   }
 
+  /** Whether nothing between a place and its source is a stop, its own row included. */
+  boolean isFitUpstream(Node place) {
+    return place.path().stream()
+        .allMatch(
+            n ->
+                switch (n.kind()) {
+                  case SUPPLY -> supplies.row(n.row()).fit();
+                  case RUN -> ownRuns.row(n.row()).fit();
+                  default ->
+                      outlets.row(n.row()).findings().stream().noneMatch(f -> stopsLoads(f, n));
+                });
+  }
+
   /** A generator that feeds loads without a known current, or that may, is too small by them. */
   private List<Finding> generatorFindings(InputRow<Generator> row) {
     GeneratorJudge.State state = generatorStates.get(row.number());
@@ -243,6 +266,9 @@ final class LightingCalculation {
   private static List<Finding> equipmentFindings(InputRow<Equipment> row, Set<String> used) {
     List<Finding> findings = new ArrayList<>(row.findings());
     Equipment typed = row.value();
+    if (typed.watts() != null && typed.watts() < leastWatts(typed.plug())) {
+      findings.add(Finding.of(LightingFinding.WATTS_SMALL, typed.watts()));
+    }
     if (ThirdHarmonic.isOpen(typed)
         && !row.unreadable().contains("harmonic")
         && used.contains(Identity.of(typed.item()))) {
@@ -253,6 +279,11 @@ final class LightingCalculation {
               ThirdHarmonic.of(typed, typed.powerFactor())));
     }
     return findings;
+  }
+
+  /** Less is kilowatts typed as watts: 1 % of a large plug, 5 W of others; common practice. */
+  private static double leastWatts(Connector plug) {
+    return plug != null && plug.amps() > HOUSEHOLD ? LARGE_PLUG : SMALL_PLUG;
   }
 
   private Map<Integer, Double> judgeGenerators(SupplyHours hours) {
@@ -303,10 +334,7 @@ final class LightingCalculation {
   /** What is wrong with Project. */
   List<Finding> projectFindings() {
     List<Finding> findings = new ArrayList<>(settings.findings());
-    boolean known =
-        settings.dayShown() == null
-            || timeline.windows().stream().anyMatch(w -> settings.dayShown().equals(w.date()));
-    if (!known) {
+    if (settings.dayShown() != null && nights.shown() == null) {
       findings.add(Finding.of(LightingFinding.DAY_SHOWN_UNKNOWN));
     }
     return findings.stream().sorted(Finding.WORST_FIRST).toList();
@@ -337,6 +365,14 @@ final class LightingCalculation {
 
   Flows flows() {
     return flows;
+  }
+
+  Nights nights() {
+    return nights;
+  }
+
+  Plugs plugs() {
+    return plugs;
   }
 
   OutletJudge outletJudge() {

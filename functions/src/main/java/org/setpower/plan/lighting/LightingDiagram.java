@@ -301,7 +301,7 @@ final class LightingDiagram {
         typed.system(),
         node.parent() == null && node.isFed() ? volts(typed) : Double.NaN,
         amps,
-        peak != null && node.hasNeutral() ? flows.neutral(node).amps() : Double.NaN,
+        peak != null && node.hasNeutral() ? flows.shownNeutral(node) : Double.NaN,
         on,
         flowing ? Timeline.text(peak.quarter()) : "");
   }
@@ -317,14 +317,14 @@ final class LightingDiagram {
   private DiagramNode.Cable cable(Node node) {
     RunJudge.State state = plan.runStates().get(node.row());
     Double length = state.cable().typed().length();
-    double before = node.isFed() ? flows.dropShare(node.parent(), node.legs()) : Double.NaN;
+    boolean known = node.isFed() && state.cable().size() != null && length != null;
     return new DiagramNode.Cable(
         state.cable().typed().type(),
         state.cable().cores(),
         state.cable().size(),
         state.cable().parallel(),
         length == null ? Double.NaN : length,
-        state.cable().size() == null || length == null ? Double.NaN : state.dropShare() - before,
-        state.dropShare());
+        known ? flows.shownDrop(node).own() : Double.NaN,
+        node.isFed() ? flows.shownDropShare(node, node.legs()) : Double.NaN);
   }
 }

@@ -12,17 +12,20 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.setpower.base.Numbers;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.common.IssueRow;
+import org.setpower.plan.common.Phrase;
 import org.setpower.plan.finding.Gate;
 import org.setpower.plan.finding.Identity;
 import org.setpower.plan.finding.Verdict;
 import org.setpower.plan.lighting.generator.GeneratorJudge;
 import org.setpower.plan.lighting.input.CableTables.Run;
 import org.setpower.plan.lighting.input.Connection;
+import org.setpower.plan.lighting.input.Connector;
 import org.setpower.plan.lighting.input.LegWord;
 import org.setpower.plan.lighting.input.LightingInputs;
 import org.setpower.plan.lighting.input.LoadTables.Equipment;
@@ -46,14 +49,30 @@ final class LightingHandouts {
   private static final Pattern NUMBER = Pattern.compile("\\d+");
   private static final int DIGITS = 5;
 
+  /** A box to tick on paper. */
+  private static final String TICK = "☐";
+
+  private static final String PLAIN = "{0}";
+  private static final String DISTRO = "distro, outlets in use: {0,number,0}";
+
   private final LightingCalculation plan;
   private final Network network;
   private final Flows flows;
+  private final Nights nights;
+  private final OrderList orders;
+  private List<RunCable> laid;
 
   LightingHandouts(LightingCalculation plan) {
     this.plan = plan;
     network = plan.network();
     flows = plan.flows();
+    nights = plan.nights();
+    orders = new OrderList(plan.settings(), network);
+  }
+
+  /** What stands on papers. */
+  static List<String> words() {
+    return List.of(PLAIN, DISTRO);
   }
 
   /** Legs of a load in words; several where a range has several. */
@@ -64,10 +83,15 @@ final class LightingHandouts {
     return legs.isEmpty() ? null : String.join(", ", legs);
   }
 
-  /** Current of one leg on the place that has most pieces, at the voltage there. */
-  static Double amps(PlannedLoad load, Network network, Flows flows) {
+  /** Current of one leg on the place that has most pieces, at the voltage there; of a day. */
+  static Double amps(PlannedLoad load, LightingCalculation plan) {
+    Network network = plan.network();
+    Flows flows = plan.flows();
     if (!load.isCounted()) {
       return null;
+    }
+    if (!plan.nights().isShown(load)) {
+      return 0.0;
     }
     double most = 0;
     for (PlannedLoad.Part part : load.parts()) {
@@ -77,7 +101,7 @@ final class LightingHandouts {
               ? network.lineVolts(root)
               : network.legVolts(root) * load.connection().legs();
       double nominal = load.watts() * part.quantity() / (volts * load.powerFactor());
-      most = Math.max(most, nominal * flows.rise(load, part));
+      most = Math.max(most, nominal * flows.shownRise(load, part));
     }
     return most;
   }
@@ -86,7 +110,7 @@ final class LightingHandouts {
     Gate.Paper<InputRow<Load>> loads = plan.loadGate().paper(l -> true);
     Gate.Paper<InputRow<Run>> runs = plan.runs().paper(r -> true);
     double most = 0;
-    for (var state : flows.states()) {
+    for (var state : flows.shownStates()) {
       most =
           Math.max(
               most,
@@ -103,7 +127,8 @@ final class LightingHandouts {
         loads.withheld().size(),
         runs.fit().size(),
         runs.withheld().size(),
-        most);
+        most,
+        nights.head());
   }
 
   List<LightingPapers.PlaceRow> distribution() {
@@ -112,6 +137,9 @@ final class LightingHandouts {
     Map<Node, Integer> withheld = new HashMap<>();
     for (Gate.Judged<InputRow<Run>> run : plan.runs().all()) {
       Node at = network.runs().get(run.row()).parent();
+      if (!nights.isShown(network.runs().get(run.row()))) {
+        continue;
+      }
       if (at != null && run.fit()) {
         String end = atEnd(network.runs().get(run.row()), items);
         plugged
@@ -122,7 +150,7 @@ final class LightingHandouts {
       }
     }
     for (Gate.Judged<InputRow<Load>> load : plan.loadGate().all()) {
-      if (!load.fit()) {
+      if (!load.fit() && nights.isShown(plan.loads().get(load.row()))) {
         plan.loads().get(load.row()).parts().stream()
             .map(p -> outletOrNull(p.node()))
             .filter(Objects::nonNull)
@@ -195,7 +223,7 @@ final class LightingHandouts {
     }
     double[] most = new double[count];
     double[] now = new double[count];
-    for (LoadState state : flows.states()) {
+    for (LoadState state : flows.shownStates()) {
       Arrays.fill(now, 0);
       for (int i = state.active().nextSetBit(0); i >= 0; i = state.active().nextSetBit(i + 1)) {
         for (int p = 0; p < slots[i].length; p++) {
@@ -229,8 +257,9 @@ final class LightingHandouts {
         String.join(", ", plugged.stream().sorted().toList()),
         LegWord.text(node.legs()),
         flows.shown(node).amps(),
-        node.hasNeutral() ? (Double) flows.neutral(node).amps() : null,
-        withheld);
+        node.hasNeutral() ? (Double) flows.shownNeutral(node) : null,
+        withheld,
+        nights.of(node));
   }
 
   private static Double rcd(Node node) {
@@ -244,6 +273,7 @@ final class LightingHandouts {
   List<LightingPapers.PluggingRow> plugging() {
     return plan.loadGate().paper(l -> true).fit().stream()
         .filter(j -> plan.loads().get(j.row()).isCounted())
+        .filter(j -> nights.isShown(plan.loads().get(j.row())))
         .filter(j -> !plan.loads().get(j.row()).parts().isEmpty())
         .map(
             j -> {
@@ -259,12 +289,14 @@ final class LightingHandouts {
                   typed.item(),
                   load.quantity(),
                   legs(load),
-                  amps(load, network, flows),
+                  amps(load, plan),
                   typed.department(),
                   typed.location(),
                   typed.from(),
                   typed.to(),
-                  j.verdict());
+                  j.verdict(),
+                  nights.of(load),
+                  TICK);
             })
         .sorted(
             Comparator.comparing((LightingPapers.PluggingRow r) -> byNumber(r.outlet()))
@@ -314,27 +346,93 @@ final class LightingHandouts {
 
   List<LightingPapers.PullRow> pull() {
     Map<Node, Map<String, Double>> items = pluggedAtOnce();
-    return plan.runs().paper(r -> true).fit().stream()
-        .map(
-            j -> {
-              Run typed = j.item().value();
-              RunCable cable = plan.runStates().get(j.row()).cable();
-              return new LightingPapers.PullRow(
-                  typed.to(),
-                  typed.from(),
-                  typed.length(),
-                  typed.pieces(),
-                  typed.size(),
-                  cable.cores().word(),
-                  cable.cores().isSingle(),
-                  atEnd(cable.node(), items),
-                  location(cable.node()),
-                  j.verdict());
-            })
-        .sorted(
-            Comparator.comparing((LightingPapers.PullRow r) -> byNumber(r.from()))
-                .thenComparing(LightingPapers.PullRow::toString))
-        .toList();
+    List<RunCable> cables = laid();
+    List<LightingPapers.PullRow> rows = new ArrayList<>();
+    for (RunCable cable : cables) {
+      Run typed = cable.typed();
+      Connector connector = orders.connector(cable);
+      rows.add(
+          new LightingPapers.PullRow(
+              typed.to(),
+              typed.from(),
+              typed.length(),
+              typed.pieces(),
+              typed.size(),
+              cable.cores().word(),
+              cable.cores().isSingle() ? true : null,
+              feeds(cable.node(), items),
+              location(cable.node()),
+              plan.runs().row(cable.node().row()).verdict(),
+              connector == null ? null : connector.word(),
+              nights.of(cable.node()),
+              TICK));
+    }
+    return rows;
+  }
+
+  /** Runs on papers, from the source outward; made once. */
+  private List<RunCable> laid() {
+    if (laid == null) {
+      Map<String, RunCable> sorted = new TreeMap<>();
+      plan.runs().paper(r -> true).fit().stream()
+          .map(j -> plan.runStates().get(j.row()).cable())
+          .filter(c -> nights.isShown(c.node()))
+          .forEach(c -> sorted.put(fromSource(c.node()), c));
+      laid = List.copyOf(sorted.values());
+    }
+    return laid;
+  }
+
+  /** What stands at the end of a run: how many outlets of its distro are used, or its loads. */
+  private Phrase feeds(Node run, Map<Node, Map<String, Double>> items) {
+    for (Node child : run.children()) {
+      if (child.kind() == Node.Kind.SUPPLY) {
+        long used =
+            child.below().stream()
+                .filter(n -> n.kind() == Node.Kind.OUTLET)
+                .filter(n -> network.outlet(n).distro() != null)
+                .filter(n -> isOf(n, child) && plan.outletJudge().isUsed(n) && nights.isShown(n))
+                .count();
+        return Phrase.of(DISTRO, used);
+      }
+    }
+    String end = atEnd(run, items);
+    return end.isEmpty() ? null : Phrase.of(PLAIN, end);
+  }
+
+  private static boolean isOf(Node outlet, Node distro) {
+    Node at = outlet.parent();
+    return at == distro || at != null && at.kind() == Node.Kind.BREAKER && at.parent() == distro;
+  }
+
+  /** All lengths of a size together. */
+  List<LightingPapers.LengthRow> lengths() {
+    Map<String, List<RunCable>> bySize = new TreeMap<>();
+    for (RunCable cable : laid()) {
+      if (cable.size() != null && cable.typed().length() != null) {
+        String size = cable.size() + "|" + cable.cores().word();
+        bySize.computeIfAbsent(byNumber(size), k -> new ArrayList<>()).add(cable);
+      }
+    }
+    List<LightingPapers.LengthRow> rows = new ArrayList<>();
+    for (List<RunCable> same : bySize.values()) {
+      RunCable first = same.get(0);
+      double[] lengths =
+          same.stream().mapToDouble(c -> c.typed().length() * c.parallel()).sorted().toArray();
+      rows.add(
+          new LightingPapers.LengthRow(
+              first.size().toString(),
+              first.cores().word(),
+              DoubleStream.of(lengths).sum(),
+              same.size()));
+    }
+    return rows;
+  }
+
+  /** What sorts a place behind what feeds it, by names. */
+  private static String fromSource(Node place) {
+    String own = byNumber(place.name()) + "\u0001" + place.row();
+    return place.parent() == null ? own : fromSource(place.parent()) + "\u0000" + own;
   }
 
   /** Where the distro that a run feeds stands, else the loads at its end. */
@@ -366,11 +464,12 @@ final class LightingHandouts {
     plan.supplies().all().stream()
         .filter(j -> j.item().value().type() == SupplyType.DISTRO)
         .filter(j -> j.item().value().name() != null)
+        .filter(j -> nights.isShown(network.supplies().get(j.row())))
         .sorted(
             Comparator.comparing(
                     (Gate.Judged<InputRow<Supply>> j) -> Identity.of(j.item().value().name()))
                 .thenComparing(Gate.Judged::row))
-        .forEach(j -> rows.addAll(DistroLabel.of(j, network, places)));
+        .forEach(j -> rows.addAll(DistroLabel.of(j, plan, places)));
     return rows;
   }
 
@@ -399,7 +498,7 @@ final class LightingHandouts {
   }
 
   List<LightingPapers.OrderRow> order() {
-    OrderList order = new OrderList(plan.settings(), network);
+    OrderList order = orders;
     plan.runStates()
         .forEach(
             (row, s) -> {
@@ -408,6 +507,7 @@ final class LightingHandouts {
               }
             });
     flows.loads().stream().filter(PlannedLoad::isCounted).forEach(order::addLoad);
+    plan.plugs().split().forEach(n -> order.addSplitter(n, plan.plugs().at(n)));
     for (InputRow<Supply> row : LightingInputs.sorted(plan.inputs().supplies())) {
       List<OutletGroup> groups =
           plan.inputs()
@@ -416,7 +516,7 @@ final class LightingHandouts {
               .map(InputRow::value)
               .filter(g -> Identity.of(g.distro()).equals(Identity.of(row.value().name())))
               .toList();
-      order.addDistro(row.value(), groups);
+      order.addDistro(row.value(), groups, inlet(network.supplies().get(row.number())));
     }
     for (Gate.Judged<InputRow<Generator>> row : plan.generators().all()) {
       GeneratorJudge.State state = plan.generatorStates().get(row.row());
@@ -428,10 +528,13 @@ final class LightingHandouts {
         LightingTables.atOnce(flows, l -> plan.loadGate().row(l.row().number()).fit());
     for (Gate.Judged<InputRow<Equipment>> row : plan.equipment().all()) {
       double most = atOnce.getOrDefault(Identity.of(row.item().value().item()), 0.0);
+      // two rows of one name are a stop, and nothing of them is known
+      most += row.fit() ? plan.batteries().lights(row.item().value().item()) : 0;
       if (most > 0) {
         order.addDevices(row.item().value(), (int) Math.ceil(most));
       }
     }
+    plan.batteries().orders().forEach(order::addBattery);
     stopped(order);
     order.takeStock(plan.inputs());
     return order.lines().stream()
@@ -450,6 +553,14 @@ final class LightingHandouts {
                     l.shortOf(),
                     LightingTables.known(l.breaker())))
         .toList();
+  }
+
+  /** The connector of the cable that feeds a distro; null where it is not known. */
+  private Connector inlet(Node distro) {
+    Node run = distro.parent();
+    return run == null || run.kind() != Node.Kind.RUN || run.parent() == null
+        ? null
+        : orders.connector(plan.runStates().get(run.row()).cable());
   }
 
   /** Rows of Loads and Cable runs that are not in the order. */
@@ -521,7 +632,8 @@ final class LightingHandouts {
                 boolean known = h < s.fuel().profile().size();
                 double load = known ? s.fuel().profile().get(h) : 0;
                 if (load > 0) {
-                  rows.add(new LightingPapers.ProfileRow(s.node().name(), h, load));
+                  rows.add(
+                      new LightingPapers.ProfileRow(s.node().name(), s.fuel().date(), h, load));
                 }
               }
             });

@@ -12,6 +12,7 @@ import org.setpower.plan.lighting.diagram.DiagramLayout;
 import org.setpower.plan.lighting.diagram.DiagramPlan;
 import org.setpower.plan.lighting.input.LightingFinding;
 import org.setpower.plan.lighting.input.LightingInputs;
+import org.setpower.plan.lighting.result.GeneratorPapers;
 import org.setpower.plan.lighting.result.LightingPapers;
 import org.setpower.plan.lighting.result.LightingResults;
 
@@ -57,12 +58,15 @@ public final class LightingModel implements PlanModel {
         LightingPapers.PLACE_ROW,
         LightingPapers.PLUGGING_ROW,
         LightingPapers.PULL_ROW,
+        LightingPapers.LENGTH_ROW,
         LightingPapers.LABEL_ROW,
         LightingPapers.LEG_ROW,
         LightingPapers.BALANCE_ROW,
         LightingPapers.ORDER_ROW,
         LightingPapers.PROFILE_ROW,
         LightingPapers.HOUR_ROW,
+        GeneratorPapers.SHEET_ROW,
+        GeneratorPapers.NIGHT_ROW,
         LightingPapers.COMPARISON_ROW,
         BatteryResults.TYPE_RESULT,
         BatteryResults.LOAD_RESULT,
@@ -79,6 +83,8 @@ public final class LightingModel implements PlanModel {
   public List<String> phrases() {
     List<String> phrases = new ArrayList<>(DiagramLayout.words());
     phrases.addAll(DistroLabel.words());
+    phrases.addAll(Nights.words());
+    phrases.addAll(LightingHandouts.words());
     return phrases;
   }
 

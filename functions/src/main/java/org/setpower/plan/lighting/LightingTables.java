@@ -32,10 +32,12 @@ import org.setpower.plan.lighting.input.LoadTables.Load;
 import org.setpower.plan.lighting.input.LoadTables.Reading;
 import org.setpower.plan.lighting.input.MeasureSystem;
 import org.setpower.plan.lighting.input.ProjectTables.ShootDay;
+import org.setpower.plan.lighting.input.SupplySystem;
 import org.setpower.plan.lighting.input.SupplyTables.Generator;
 import org.setpower.plan.lighting.input.SupplyTables.OutletGroup;
 import org.setpower.plan.lighting.input.SupplyTables.Supply;
 import org.setpower.plan.lighting.input.SupplyType;
+import org.setpower.plan.lighting.load.Drop;
 import org.setpower.plan.lighting.load.Flows;
 import org.setpower.plan.lighting.load.LoadState;
 import org.setpower.plan.lighting.load.Peak;
@@ -45,6 +47,7 @@ import org.setpower.plan.lighting.network.Network;
 import org.setpower.plan.lighting.network.Node;
 import org.setpower.plan.lighting.paper.VoltageComparison;
 import org.setpower.plan.lighting.protection.RunJudge;
+import org.setpower.plan.lighting.result.GeneratorPapers;
 import org.setpower.plan.lighting.result.LightingPapers;
 import org.setpower.plan.lighting.result.LightingResults;
 import org.setpower.supply.GeneratorRating;
@@ -75,6 +78,7 @@ final class LightingTables {
     List<LightingResults.ReadingResult> readings = align(plan.inputs().readings(), this::reading);
     List<IssueRow> issues = new LightingIssues(plan).rows(readings);
     LightingHandouts handouts = new LightingHandouts(plan);
+    GeneratorSheet generatorSheet = new GeneratorSheet(plan);
     List<Finding> project = plan.projectFindings();
     VoltageComparison comparison =
         new VoltageComparison(plan.inputs().comparison(), settings.units());
@@ -106,12 +110,15 @@ final class LightingTables {
         new ResultRows<>(LightingPapers.PLACE_ROW, handouts.distribution()),
         new ResultRows<>(LightingPapers.PLUGGING_ROW, handouts.plugging()),
         new ResultRows<>(LightingPapers.PULL_ROW, handouts.pull()),
+        new ResultRows<>(LightingPapers.LENGTH_ROW, handouts.lengths()),
         new ResultRows<>(LightingPapers.LABEL_ROW, handouts.labels()),
         new ResultRows<>(LightingPapers.LEG_ROW, legs()),
         new ResultRows<>(LightingPapers.BALANCE_ROW, handouts.balance()),
         new ResultRows<>(LightingPapers.ORDER_ROW, handouts.order()),
         new ResultRows<>(LightingPapers.PROFILE_ROW, handouts.profile()),
         new ResultRows<>(LightingPapers.HOUR_ROW, handouts.hours()),
+        new ResultRows<>(GeneratorPapers.SHEET_ROW, generatorSheet.rows()),
+        new ResultRows<>(GeneratorPapers.NIGHT_ROW, generatorSheet.nights()),
         new ResultRows<>(
             LightingPapers.COMPARISON_ROW, align(plan.inputs().comparison(), comparison::result)),
         new ResultRows<>(
@@ -220,11 +227,19 @@ final class LightingTables {
         leg(node, 0),
         leg(node, 1),
         leg(node, 2),
-        node.hasNeutral() ? (Double) flows.neutral(node).amps() : null,
+        node.hasNeutral() ? (Double) flows.shownNeutral(node) : null,
         date,
         peak.amps() > 0 ? (Double) Timeline.clock(peak.quarter()) : null,
-        known(available - flows.peak(node).amps()),
+        known(available - legs(node)),
         imbalance(node));
+  }
+
+  private double legs(Node node) {
+    double most = 0;
+    for (int leg = 0; leg < 3; leg++) {
+      most = Math.max(most, flows.shown(node, leg));
+    }
+    return most;
   }
 
   static String fedFrom(Node node) {
@@ -293,8 +308,9 @@ final class LightingTables {
     RunJudge.State state = plan.runStates().get(row.number());
     Node node = state.cable().node();
     boolean flowing = node.isFed() && flows.shown(node).amps() > 0;
-    boolean drops = flowing && !Double.isNaN(state.cable().drop(1, 1));
-    double powerFactor = drops ? flows.powerFactor(node) : Double.NaN;
+    Drop drop = node.isFed() ? flows.shownDrop(node) : null;
+    boolean drops = flowing && drop.total() > 0;
+    double total = node.isFed() ? flows.shownDropShare(node, node.legs()) : Double.NaN;
     return new LightingResults.RunResult(
         judged.verdict(),
         judged.findings(),
@@ -306,13 +322,14 @@ final class LightingTables {
         units.fromCelsius(state.air()),
         node.isFed() ? (Double) flows.shown(node).amps() : null,
         flowing ? (Double) Timeline.clock(flows.shown(node).quarter()) : null,
-        known(state.neutral()),
+        node.isFed() ? (Double) flows.shownNeutral(node) : null,
         known(state.cable().metres()),
-        state.cable().system().word(),
-        known(powerFactor),
-        drops ? known(state.cable().drop(flows.shown(node).amps(), powerFactor)) : null,
-        known(state.dropShare()),
-        known(state.endVolts()),
+        SupplySystem.ONE.word(),
+        drops ? (Double) drop.equalAmps() : null,
+        drops ? (Double) drop.powerFactor() : null,
+        drops ? (Double) (drop.own() * flows.dropVolts(node)) : null,
+        known(total),
+        node.isFed() ? (Double) (flows.dropVolts(node) * (1 - total)) : null,
         state.minSize() == null ? null : state.minSize().toString(),
         known(units.fromMetres(state.maxMetres())),
         state.disconnection(),
@@ -338,8 +355,8 @@ final class LightingTables {
         LightingHandouts.legs(load),
         known(watts),
         known(watts / load.powerFactor()),
-        LightingHandouts.amps(load, network, flows),
-        known(plan.loadJudge().volts(load)),
+        LightingHandouts.amps(load, plan),
+        known(plan.loadJudge().shownVolts(load)),
         known(upstream),
         known(shared));
   }

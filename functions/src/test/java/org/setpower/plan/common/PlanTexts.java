@@ -54,6 +54,7 @@ final class PlanTexts {
         table.columns().forEach(c -> all.addAll(List.of(c.heading(), c.rule())));
       }
     }
+    all.add(Issues.MORE);
     all.remove("");
     return all;
   }

@@ -158,4 +158,23 @@ final class BatterySamples {
         .set("batteryLoads", 1, "quantity", 4)
         .set("batteryChargers", 1, "channels", 2, "roundTrip", 5);
   }
+
+  /** The second of two days is too cold to charge in, and has too few batteries. */
+  static Ranges frost() {
+    return tubes()
+        .set("batteryTypes", 1, "owned", 4)
+        .set("batteryChargers", 1, "air", "")
+        .row(
+            "days",
+            "date",
+            day("2027-02-02"),
+            "call",
+            clock(7, 0),
+            "wrap",
+            clock(18, 0),
+            "warmest",
+            2,
+            "coldest",
+            -6);
+  }
 }

@@ -1,6 +1,7 @@
 package org.setpower.plan.lighting;
 
 import static org.setpower.plan.lighting.LightingSamples.clock;
+import static org.setpower.plan.lighting.LightingSamples.day;
 
 import java.util.List;
 import java.util.Set;
@@ -45,6 +46,14 @@ public class LightingContractTest extends PlanContract {
         BatterySamples.tight(),
         BatterySamples.tight().set("days", 1, "coldest", -6),
         BatterySamples.channels(),
+        BatterySamples.frost(),
+        BatterySamples.frost().set("loads", 2, "toDay", day("2027-02-01")),
+        LightingSamples.quay()
+            .set("supplies", 1, "volts", 230)
+            .set("equipment", 1, "watts", 4)
+            .set("outlets", 1, "legs", "all")
+            .set("loads", 1, "fromDay", day("2026-02-01"))
+            .row("runs", "to", "tail", "from", "A-3", "size", "5G2.5", "type", "rubber"),
         BatterySamples.tubes().set("batteryLoads", 1, "item", "panel"),
         BatterySamples.tubes().set("batteryChargers", 1, "charger", "case"),
         LightingSamples.quay()

@@ -24,6 +24,7 @@ import org.setpower.base.PhaseSystem;
 import org.setpower.cable.CableRun;
 import org.setpower.cable.CableSize;
 import org.setpower.plan.common.EnglishMessages;
+import org.setpower.plan.common.Phrase;
 import org.setpower.plan.common.PlanResult;
 import org.setpower.plan.common.Ranges;
 import org.setpower.plan.finding.Verdict;
@@ -356,11 +357,14 @@ class LightingRulesTest {
 
   @Test
   void sizes_that_are_none_stop() {
-    for (String size : List.of("16", "2.7 mm²", "13/0", "thick", "12")) {
+    for (String size : List.of("2.7 mm²", "13/0", "thick", "12", "2,7")) {
       assertThat(keys(run(quay().set("runs", 1, "size", size), 1).reasons()))
           .as(size)
           .contains("run.size");
     }
+    // a gauge or an area: only metric plans have no gauges
+    assertThat(keys(run(LightingSamples.stage().set("runs", 1, "size", "16"), 1).reasons()))
+        .contains("run.size");
   }
 
   @Test
@@ -696,12 +700,12 @@ class LightingRulesTest {
             .filter(r -> r.to().equals("pan1"))
             .findFirst()
             .orElseThrow();
-    assertThat(pulled.feeds()).isEqualTo("1 × LED 1600");
+    assertThat(pulled.feeds()).isEqualTo(Phrase.of("{0}", "1 × LED 1600"));
     assertThat(pulled.location()).isEqualTo("dike");
-    // the run to the distro does not list what the distro's own label lists
+    // what hangs on the distro stands on its own label: are used
     assertThat(result.rows(LightingPapers.PULL_ROW))
         .filteredOn(r -> r.to().equals("A"))
         .extracting(LightingPapers.PullRow::feeds)
-        .containsExactly("");
+        .containsExactly(Phrase.of("distro, outlets in use: {0,number,0}", 2L));
   }
 }

@@ -339,9 +339,10 @@ class LightingSafetyTest {
   @Test
   void standing_leakage_over_30_percent_is_a_check() {
     Ranges plan = quay().set("loads", 1, "quantity", 2).set("equipment", 1, "leakage", 4.5);
-    assertThat(outlet(plan, 1).verdict()).isEqualTo(Verdict.OK);
+    assertThat(keys(outlet(plan, 1).reasons())).containsExactly("outlet.splitter");
     plan.set("equipment", 1, "leakage", 4.6);
-    assertThat(keys(outlet(plan, 1).reasons())).containsExactly("outlet.rcdLeakage");
+    assertThat(keys(outlet(plan, 1).reasons()))
+        .containsExactlyInAnyOrder("outlet.rcdLeakage", "outlet.splitter");
   }
 
   /** All that is behind an RCD leaks through it, whatever other RCDs are on the way. */
@@ -497,6 +498,7 @@ class LightingSafetyTest {
     assertThat(keys(load(plan, 3).reasons())).contains("load.upstream");
     assertThat(plan.calculate().rows(LightingPapers.PULL_ROW))
         .extracting(LightingPapers.PullRow::to)
+        .filteredOn(to -> !to.isEmpty())
         .containsExactly("A");
   }
 

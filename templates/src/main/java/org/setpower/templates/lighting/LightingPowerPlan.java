@@ -93,7 +93,7 @@ public final class LightingPowerPlan implements PlanTemplate {
                         LeafColumn.of("Voltage drop", CableFunctions.DROP)
                             .with("size", "runs.size")
                             .with("length", "runs.metres")
-                            .with("amps", "runs.amps")
+                            .with("amps", "runs.dropAmps")
                             .with("system", "runs.system")
                             .with("power_factor", "runs.powerFactor")
                             .with("parallel", "runs.parallel")
@@ -112,6 +112,7 @@ public final class LightingPowerPlan implements PlanTemplate {
                         "loop",
                         "metres",
                         "system",
+                        "dropAmps",
                         "powerFactor")),
         PlanTab.of(
                 "Generator",
@@ -148,6 +149,7 @@ public final class LightingPowerPlan implements PlanTemplate {
                     + " stock.")
             .with(
                 book.table("batteryLoads")
+                    .titled("Lights on batteries")
                     .width("item", 38)
                     .pick("item", "equipment.item")
                     .pick("battery", "batteryTypes.type")
@@ -193,6 +195,7 @@ public final class LightingPowerPlan implements PlanTemplate {
         .prints(6)
         .result()
         .with(
+            book.lines("", "summary", "day"),
             book.figures(
                 4,
                 "summary",
@@ -215,11 +218,13 @@ public final class LightingPowerPlan implements PlanTemplate {
                     "amps3",
                     "neutral",
                     "headroom",
+                    "peakDate",
                     "peakAt")
-                .width("name", 40)
+                .width("name", 32)
                 .width("neutral", 24)
-                .width("headroom", 32)
-                .width("peakAt", 32),
+                .width("headroom", 24)
+                .width("peakDate", 24)
+                .width("peakAt", 24),
             PlanText.cautions(ISOLATE, ELECTRICIAN, RCDS, SINGLES, DRUMS, FUMES),
             PlanText.notes(
                 "More tabs",
@@ -266,7 +271,9 @@ public final class LightingPowerPlan implements PlanTemplate {
             .hidden()
             .aligned()
             .with(
-                book.table("batteryTypes").shows("fewest", "uncharged", "shortOf"),
+                book.table("batteryTypes")
+                    .titled("Battery types")
+                    .shows("fewest", "uncharged", "shortOf"),
                 book.table("batteryChargers")
                     .titled("Chargers")
                     .pick("charger", "equipment.item")
@@ -275,6 +282,7 @@ public final class LightingPowerPlan implements PlanTemplate {
             .hidden()
             .paper()
             .with(
+                book.lines("", "summary", "day"),
                 book.list(
                         "",
                         80,
@@ -287,18 +295,21 @@ public final class LightingPowerPlan implements PlanTemplate {
                         "legs",
                         "amps",
                         "neutral",
+                        "nights",
                         "withheld")
                     .width("connector", 44)
-                    .width("plugged", 100)),
+                    .width("plugged", 84)
+                    .width("nights", 32)),
         PlanTab.of("Loads by outlet", "What to plug where. " + RCDS)
             .hidden()
             .paper()
             .with(
-                book.lines("", "summary", "loadsWithheld"),
+                book.lines("", "summary", "day", "loadsWithheld"),
                 book.list(
                         "",
                         120,
                         "plugging",
+                        "tick",
                         "verdict",
                         "outlet",
                         "breaker",
@@ -308,22 +319,27 @@ public final class LightingPowerPlan implements PlanTemplate {
                         "legs",
                         "amps",
                         "location",
+                        "nights",
                         "from",
                         "to")
-                    .width("cable", 52)
-                    .width("item", 44)
+                    .width("tick", 14)
+                    .width("cable", 48)
+                    .width("item", 40)
                     .width("legs", 16)
-                    .width("location", 30)),
+                    .width("location", 30)
+                    .width("nights", 30)),
         PlanTab.of("Cable pull", "Which cable is laid where. " + DRUMS)
             .hidden()
             .paper()
             .with(
                 PlanText.cautions(SINGLES),
-                book.lines("", "summary", "runsWithheld"),
+                book.lines("", "summary", "day", "runsWithheld"),
+                book.list("Cable by size", 8, "lengths", "size", "cores", "length", "runs"),
                 book.list(
-                        "",
+                        "Cable pull",
                         60,
                         "pull",
+                        "tick",
                         "verdict",
                         "to",
                         "from",
@@ -331,44 +347,100 @@ public final class LightingPowerPlan implements PlanTemplate {
                         "pieces",
                         "size",
                         "cores",
+                        "connector",
                         "singles",
                         "feeds",
-                        "location")
-                    .width("feeds", 52)
-                    .width("location", 30)),
+                        "location",
+                        "nights")
+                    .width("tick", 14)
+                    .width("connector", 40)
+                    .width("feeds", 44)
+                    .width("location", 30)
+                    .width("nights", 30)),
         PlanTab.page(
                 "Generator sheet",
-                "For the generator operator: size, fuel and refuelling of the first generator.")
+                "For the generator operator: what to connect, running times, fuel, log.")
             .hidden()
+            .grid(24)
             .prints(12)
             .with(
-                book.lines(
-                    "",
-                    "generators",
-                    "verdict",
-                    "reasons",
-                    "load",
-                    "power",
-                    "needed",
-                    "proposed",
-                    "left",
-                    "engineLeft",
-                    "share",
-                    "hours",
-                    "fuel",
-                    "cost",
-                    "refuelOn",
-                    "refuelAt"),
+                book.lines("", "summary", "day"),
+                book.list(
+                        "What to connect",
+                        4,
+                        "sheet",
+                        "name",
+                        "location",
+                        "electrician",
+                        "size",
+                        "breaker",
+                        "rcd",
+                        "outlet")
+                    .width("name", 32)
+                    .width("location", 32)
+                    .width("electrician", 32)
+                    .width("size", 16)
+                    .width("breaker", 24)
+                    .width("rcd", 24)
+                    .width("outlet", 32),
+                book.list(
+                        "Load and bonding",
+                        4,
+                        "sheet",
+                        "name",
+                        "bond",
+                        "amps1",
+                        "amps2",
+                        "amps3",
+                        "neutral",
+                        "needed",
+                        "left",
+                        "share")
+                    .width("name", 24)
+                    .width("bond", 24)
+                    .width("amps1", 16)
+                    .width("amps2", 16)
+                    .width("amps3", 16)
+                    .width("neutral", 24)
+                    .width("needed", 24)
+                    .width("left", 24)
+                    .width("share", 24),
+                book.list(
+                        "Reasons", 4, "sheet", "verdict", "name", "refuelOn", "refuelAt", "reasons")
+                    .width("verdict", 16)
+                    .width("name", 32)
+                    .width("refuelOn", 24)
+                    .width("refuelAt", 24)
+                    .width("reasons", 96)
+                    .tall(3),
                 PlanText.cautions(FUMES, RCDS, SINGLES, ELECTRICIAN),
-                PlanText.notes(
-                    "Log",
-                    "Hour meter at start:                    at end:",
-                    "Litres delivered:                    at:",
-                    "RCD tested by:                    Neutral bonded at:"),
-                book.list("Load by hour", 24, "profile", "generator", "hour", "load")
+                PlanText.notes("Log", "RCD tested by:                    at:"),
+                book.list(
+                        "Running times and log",
+                        12,
+                        "nights",
+                        "generator",
+                        "date",
+                        "start",
+                        "stop",
+                        "hours",
+                        "fuel",
+                        "meter",
+                        "delivered")
+                    .width("generator", 24)
+                    .width("date", 24)
+                    .width("start", 24)
+                    .width("stop", 24)
+                    .width("hours", 16)
+                    .width("fuel", 24)
+                    .width("meter", 32)
+                    .width("delivered", 24),
+                book.list("Load by hour", 24, "profile", "generator", "date", "hour", "load")
                     .width("generator", 64)
+                    .width("date", 32)
+                    .width("hour", 32)
                     .width("load", 32)),
-        PlanTab.of("Order list", "What the plan needs, and what of it is short.")
+        PlanTab.of("Order list", "What the plan needs on all its days, and what of it is short.")
             .hidden()
             .paper()
             .with(
@@ -404,8 +476,7 @@ public final class LightingPowerPlan implements PlanTemplate {
                     .look("kind", "caution", CellStyle.SUM)),
         PlanTab.of(
                 "Diagram",
-                "Single-line diagram. Draw it with Set Power ▸ Draw diagram, and again after each"
-                    + " change before you print it.")
+                "Single-line diagram. Draw it with Set Power ▸ Draw diagram; printing draws it again.")
             .hidden(),
         PlanTab.of(
                 "Load balance", "Loads to exchange between legs, and readings of the clamp meter.")

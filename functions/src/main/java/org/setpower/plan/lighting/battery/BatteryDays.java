@@ -2,7 +2,9 @@ package org.setpower.plan.lighting.battery;
 
 import java.time.LocalDate;
 import java.time.LocalTime;
+import java.time.MonthDay;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -19,6 +21,7 @@ import org.setpower.plan.batteryday.BatteryDayResults;
 import org.setpower.plan.common.InputColumn;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.common.InputTable;
+import org.setpower.plan.common.Phrase;
 import org.setpower.plan.common.PlanResult;
 import org.setpower.plan.common.ResultTable;
 import org.setpower.plan.finding.CommonFinding;
@@ -68,6 +71,9 @@ public final class BatteryDays {
   private final Map<Integer, List<Finding>> typeFindings = new HashMap<>();
   private final Map<Integer, List<Finding>> loadFindings = new HashMap<>();
   private final Map<Integer, List<Finding>> chargerFindings = new HashMap<>();
+  private final Map<Integer, DayFindings> dayTypes = new TreeMap<>();
+  private final Map<Integer, DayFindings> dayLoads = new TreeMap<>();
+  private final Map<Integer, DayFindings> dayChargers = new TreeMap<>();
   private final Set<Integer> clearLoads = new HashSet<>();
   private final Set<Integer> clearChargers = new HashSet<>();
   private final Map<Integer, String> names = new TreeMap<>();
@@ -126,6 +132,9 @@ public final class BatteryDays {
     }
     inputs.batteryLoads().filled().forEach(r -> judgeLoad(r, equipment));
     run();
+    name(dayTypes, typeFindings);
+    name(dayLoads, loadFindings);
+    name(dayChargers, chargerFindings);
   }
 
   private static List<Finding> own(InputRow<?> row) {
@@ -186,13 +195,14 @@ public final class BatteryDays {
     loadFindings.forEach((row, own) -> addIf(clearLoads, row, own));
     chargerFindings.forEach((row, own) -> addIf(clearChargers, row, own));
     Map<String, Double> charges = new TreeMap<>();
+    LocalDate last = Collections.max(dates);
     for (LocalDate date : dates) {
       List<InputRow<BatteryLoad>> on =
           inputs.batteryLoads().filled().filter(r -> isOn(r, date)).toList();
       if (!on.isEmpty()) {
         Day day = day(date, on, charges);
         days.put(date, day);
-        collect(day);
+        collect(date, day, date.equals(last));
         if (changes().size() > BatteryResults.CHANGE_ROW.rows()) {
           add(
               loadFindings.get(on.get(0).number()),
@@ -242,6 +252,8 @@ public final class BatteryDays {
                 "units",
                 "metric",
                 "day",
+                InputColumn.serial(date),
+                "today",
                 InputColumn.serial(date),
                 "dayBegins",
                 clock(morning(date)))));
@@ -452,11 +464,56 @@ public final class BatteryDays {
     }
   }
 
+  /** What days find wrong with a row: in order, each with its days. */
+  private static final class DayFindings {
+    private final Map<Finding, Set<LocalDate>> findings = new LinkedHashMap<>();
+    private final Set<LocalDate> ran = new TreeSet<>();
+
+    void add(LocalDate date, List<Finding> more) {
+      ran.add(date);
+      more.forEach(f -> findings.computeIfAbsent(f, k -> new TreeSet<>()).add(date));
+    }
+
+    /** Without dates where it is so on all days on which the row is used. */
+    List<Finding> named() {
+      return findings.entrySet().stream()
+          .map(e -> e.getValue().equals(ran) ? e.getKey() : named(e.getKey(), e.getValue()))
+          .toList();
+    }
+
+    private static Finding named(Finding finding, Set<LocalDate> dates) {
+      Phrase on =
+          dates.stream()
+              .map(d -> Phrase.of("{0}", MonthDay.from(d)))
+              .reduce((one, other) -> Phrase.of("{0}, {1}", one, other))
+              .orElseThrow();
+      LightingFinding key =
+          switch (finding.severity()) {
+            case DANGER -> LightingFinding.BATTERY_NIGHT_DANGER;
+            case CHECK -> LightingFinding.BATTERY_NIGHT_CHECK;
+            default -> LightingFinding.BATTERY_NIGHT_STOP;
+          };
+      return Finding.of(key, on, finding);
+    }
+  }
+
+  private static void add(
+      Map<Integer, DayFindings> all, int row, LocalDate date, List<Finding> more) {
+    all.computeIfAbsent(row, k -> new DayFindings()).add(date, more);
+  }
+
+  private static void name(Map<Integer, DayFindings> ofDays, Map<Integer, List<Finding>> rows) {
+    ofDays.forEach((row, found) -> add(rows.get(row), found.named()));
+  }
+
   /** Hands what a day finds wrong to the rows of its own tables. */
-  private void collect(Day day) {
+  private void collect(LocalDate date, Day day, boolean last) {
     List<Finding> ofDay = new ArrayList<>();
-    day.rows("project", BatteryDayResults.ProjectResult.class)
-        .forEach(r -> ofDay.addAll(r.reasons()));
+    day.rows("project", BatteryDayResults.ProjectResult.class).stream()
+        .flatMap(r -> r.reasons().stream())
+        // after the last day there is no next call
+        .filter(f -> !last || f.key() != BatteryDayFinding.NOT_READY)
+        .forEach(ofDay::add);
     day.rows("days", BatteryDayResults.DayResult.class).stream()
         .filter(r -> r != null && Boolean.TRUE.equals(r.shown()))
         .flatMap(r -> r.reasons().stream())
@@ -467,26 +524,31 @@ public final class BatteryDays {
     List<BatteryDayResults.DeviceResult> devices =
         day.rows("devices", BatteryDayResults.DeviceResult.class);
     for (int i = 0; i < day.loads.size(); i++) {
-      List<Finding> findings = loadFindings.get(day.loads.get(i));
-      add(findings, positions.get(i).reasons());
-      add(findings, devices.get(i).reasons());
-      add(findings, ofDay);
+      int row = day.loads.get(i);
+      List<Finding> findings = new ArrayList<>(positions.get(i).reasons());
+      findings.addAll(devices.get(i).reasons());
+      findings.addAll(ofDay);
+      add(dayLoads, row, date, findings);
     }
     var types = day.rows("types", BatteryDayResults.TypeResult.class);
     var stock = day.rows("stock", BatteryDayResults.StockResult.class);
     for (int row : typeFindings.keySet()) {
+      List<Finding> findings = new ArrayList<>();
       if (types.size() >= row && types.get(row - 1) != null) {
-        add(typeFindings.get(row), ofPlan(types.get(row - 1).reasons()));
+        findings.addAll(ofPlan(types.get(row - 1).reasons()));
       }
       if (stock.size() >= row && stock.get(row - 1) != null) {
-        add(typeFindings.get(row), ofPlan(stock.get(row - 1).reasons()));
+        findings.addAll(ofPlan(stock.get(row - 1).reasons()));
       }
+      add(dayTypes, row, date, findings);
     }
     var chargers = day.rows("chargers", BatteryDayResults.ChargerResult.class);
     for (int i = 0; i < day.chargers.size(); i++) {
       // the rows of Loads say where each is, so none is meant twice
       add(
-          chargerFindings.get(day.chargers.get(i)),
+          dayChargers,
+          day.chargers.get(i),
+          date,
           chargers.get(i).reasons().stream()
               .filter(f -> f.key() != BatteryDayFinding.CHARGER_MOVED)
               .toList());
@@ -539,6 +601,49 @@ public final class BatteryDays {
   /** What is wrong with a row of Chargers. */
   public List<Finding> ofCharger(InputRow<BatteryCharger> row) {
     return sorted(chargerFindings.get(row.number()));
+  }
+
+  /**
+   * Batteries of a type for the order.
+   *
+   * @param stock NaN where it is blank
+   */
+  public record Order(String type, int pieces, double stock) {}
+
+  /** What the night needs that needs most, of each type. */
+  public List<Order> orders() {
+    List<Order> orders = new ArrayList<>();
+    for (InputRow<BatteryType> row : LightingInputs.sorted(inputs.batteryTypes())) {
+      Integer fewest = null;
+      for (Day day : days.values()) {
+        var stock = day.rows("stock", BatteryDayResults.StockResult.class);
+        var type = stock.size() < row.number() ? null : stock.get(row.number() - 1);
+        fewest = most(fewest, type == null ? null : type.fewest());
+      }
+      if (fewest != null && fewest > 0 && row.value().type() != null) {
+        Double owned = row.value().owned();
+        orders.add(new Order(row.value().type(), fewest, owned == null ? Double.NaN : owned));
+      }
+    }
+    return orders;
+  }
+
+  /** Lights of an item on batteries on the day that has most. */
+  public double lights(String item) {
+    double most = 0;
+    for (LocalDate date : dates()) {
+      most =
+          Math.max(
+              most,
+              inputs
+                  .batteryLoads()
+                  .filled()
+                  .filter(r -> Identity.of(r.value().item()).equals(Identity.of(item)))
+                  .filter(r -> isOn(r, date))
+                  .mapToDouble(r -> Math.ceil(LightingSettings.or(r.value().quantity(), 1.0)))
+                  .sum());
+    }
+    return most;
   }
 
   /** Beside a row of Battery types. */

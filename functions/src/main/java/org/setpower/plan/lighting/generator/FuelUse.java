@@ -1,5 +1,6 @@
 package org.setpower.plan.lighting.generator;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
@@ -34,6 +35,8 @@ import org.setpower.supply.GeneratorRating;
  * @param dry the first run that no full tank lasts; null for none
  * @param begins hour of the clock at which it starts on the day with the largest energy
  * @param profile mean kW of each hour of the clock on that day, which ends with its night
+ * @param date that day: the one shown, or that of most energy
+ * @param nights each day that it runs
  */
 public record FuelUse(
     double hours,
@@ -44,9 +47,32 @@ public record FuelUse(
     int refuelAt,
     DryRun dry,
     int begins,
-    List<Double> profile) {
+    List<Double> profile,
+    LocalDate date,
+    List<Night> nights) {
   static final FuelUse NONE =
-      new FuelUse(0, 0, Double.NaN, Double.NaN, Double.NaN, -1, null, 0, List.of());
+      new FuelUse(
+          0, 0, Double.NaN, Double.NaN, Double.NaN, -1, null, 0, List.of(), null, List.of());
+
+  /**
+   * A day with its night.
+   *
+   * @param date null where the plan has no days
+   * @param from quarter hour in which it starts
+   * @param to quarter hour behind the last
+   * @param hours running
+   * @param meanKw while it runs
+   * @param mostKw highest load
+   * @param litres NaN where the chart does not have it
+   */
+  public record Night(
+      LocalDate date,
+      int from,
+      int to,
+      double hours,
+      double meanKw,
+      double mostKw,
+      double litres) {}
 
   /**
    * A run without a stop for which a full tank is too small.
@@ -72,11 +98,28 @@ public record FuelUse(
   private static final class DayLoad {
     private final double[] kilowattHours = new double[NIGHT];
     private final boolean[] runs = new boolean[NIGHT];
+    private int first = Integer.MAX_VALUE;
+    private int last;
+    private int quarters;
+    private double most;
+    private double litres;
 
-    void add(int hour, double kwh) {
+    void add(int quarter, int hour, double kilowatts, double burnt) {
       int at = Math.min(NIGHT - 1, hour);
-      kilowattHours[at] += kwh;
+      kilowattHours[at] += kilowatts * QUARTER;
       runs[at] = true;
+      first = Math.min(first, quarter);
+      last = Math.max(last, quarter);
+      quarters++;
+      most = Math.max(most, kilowatts);
+      litres += burnt * QUARTER;
+    }
+
+    Night night(LocalDate date, double off, double least) {
+      double hours = quarters * QUARTER;
+      double saved = Math.min(hours, off);
+      return new Night(
+          date, first, last + 1, hours - saved, sum() / hours, most, litres - saved * least);
     }
 
     double sum() {
@@ -109,7 +152,8 @@ public record FuelUse(
       Flows flows,
       List<Span> running,
       Timeline timeline,
-      MeasureSystem units) {
+      LightingSettings settings) {
+    MeasureSystem units = settings.units();
     if (running == null || running.isEmpty()) {
       return NONE;
     }
@@ -159,7 +203,7 @@ public record FuelUse(
           done++;
           int midnight = timeline.midnight(q);
           days.computeIfAbsent(midnight, k -> new DayLoad())
-              .add((q - midnight) / 4, kilowatts[s] * QUARTER);
+              .add(q, (q - midnight) / 4, kilowatts[s], burnt[s]);
         }
       }
       if (lasted && refuel < 0 && sinceFull > 0 && sinceFull + now > tank) {
@@ -182,9 +226,21 @@ public record FuelUse(
     litres -= off * least;
     double cost =
         typed.fuelPrice() == null ? Double.NaN : units.fromLitres(litres) * typed.fuelPrice();
+    LocalDate shown = timeline.shown(settings.dayShown());
+    double offEach = LightingSettings.or(typed.offMinutes(), 0.0) / 60;
+    List<Night> nights = new ArrayList<>();
     DayLoad most = null;
-    for (DayLoad day : days.values()) {
-      most = most == null || day.sum() > most.sum() ? day : most;
+    LocalDate date = null;
+    for (Map.Entry<Integer, DayLoad> entry : days.entrySet()) {
+      LocalDate own = timeline.date(entry.getKey());
+      DayLoad day = entry.getValue();
+      nights.add(day.night(own, offEach, least));
+      boolean chosen = own != null && own.equals(shown);
+      boolean more = most == null || day.sum() > most.sum();
+      if (chosen || more && (date == null || !date.equals(shown))) {
+        most = day;
+        date = own;
+      }
     }
     return new FuelUse(
         hours,
@@ -195,7 +251,9 @@ public record FuelUse(
         refuel,
         dry,
         most.begins(),
-        most.byClock());
+        most.byClock(),
+        date,
+        nights);
   }
 
   /** Hours between two stops that are long enough to refuel in. */

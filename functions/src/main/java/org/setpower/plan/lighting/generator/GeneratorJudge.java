@@ -176,7 +176,7 @@ public final class GeneratorJudge {
     if (typed.kva() == null && !row.unreadable().contains("kva")) {
       findings.add(Finding.of(LightingFinding.GENERATOR_SIZE_OPEN));
     }
-    FuelUse fuel = FuelUse.of(typed, node, size, flows, hours.of(node), timeline, settings.units());
+    FuelUse fuel = FuelUse.of(typed, node, size, flows, hours.of(node), timeline, settings);
     load(need, left, size, fuel, findings);
     boolean small = size != null && required > size * (1 + ROUNDING);
     if (small && findings.stream().noneMatch(f -> OVER.contains(f.key()))) {

@@ -61,7 +61,7 @@ public final class BatteryTables {
       @Input(key = "maxVolts", like = BatteryDayInputs.PowerDraw.class) Double maxVolts,
       @Input(
               key = "from",
-              heading = "From",
+              heading = "On from",
               unit = ProjectTables.CLOCK,
               min = 0,
               max = 1,
@@ -72,7 +72,7 @@ public final class BatteryTables {
           Double from,
       @Input(
               key = "to",
-              heading = "To",
+              heading = "On to",
               unit = ProjectTables.CLOCK,
               min = 0,
               max = 1,

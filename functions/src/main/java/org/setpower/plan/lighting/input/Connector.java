@@ -27,6 +27,10 @@ public enum Connector implements TextEnum {
   MULTI_19("19-pin", 20, 19),
   TERMINALS("terminals", 6000, 5);
 
+  private static final double FUSED_PLUG = 32;
+  private static final double SHARED_CIRCUIT = 20;
+  private static final int THREE = 3;
+
   private final String word;
   private final double amps;
   private final int pins;
@@ -40,6 +44,20 @@ public enum Connector implements TextEnum {
   @Override
   public String word() {
     return word;
+  }
+
+  /**
+   * The largest breaker that protects it, A: what it is made for, or what a standard allows. A BS
+   * 1363 plug has a fuse (BS 7671 433.1.204); NEMA 5-15 on 20 A: NEC table 210.21(B)(3). From
+   * memory.
+   */
+  public double largestBreaker() {
+    return this == BS_1363 ? FUSED_PLUG : this == NEMA_15 ? SHARED_CIRCUIT : amps;
+  }
+
+  /** Whether so many legs, or a pair of them, end in a pin each. */
+  public boolean hasPins(int legs) {
+    return !isPlug() || legs < pins - 1 || legs + 1 == pins && legs < THREE;
   }
 
   /** What it is made for, A. */

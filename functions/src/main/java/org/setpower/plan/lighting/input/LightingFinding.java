@@ -23,6 +23,8 @@ public enum LightingFinding implements FindingKey {
   /** Arguments: system, legs of its run. */
   SYSTEM_MISMATCH("supply.system", Severity.DANGER),
   SYSTEM_BLANK("supply.systemBlank", Severity.DANGER),
+  /** Arguments: V typed, V line to line. */
+  VOLTS_TO_NEUTRAL("supply.volts", Severity.CHECK),
   MAIN_BREAKER_BLANK("supply.breaker", Severity.DANGER),
   /** Arguments: leg, A, time, breaker A. */
   SUPPLY_OVER("supply.over", Severity.DANGER),
@@ -41,6 +43,10 @@ public enum LightingFinding implements FindingKey {
   BREAKER_UNREADABLE("outlet.breakerWrong", Severity.DANGER),
   /** Arguments: legs. */
   LEGS_MISSING("outlet.legs", Severity.DANGER),
+  /** Arguments: legs, connector. */
+  PINS_LEGS("outlet.pins", Severity.DANGER),
+  /** Arguments: places, the most plugs in one. */
+  SPLITTER("outlet.splitter", Severity.CHECK),
   /** Arguments: breaker A, connector, connector A. */
   CONNECTOR_SMALL("outlet.connector", Severity.DANGER),
   /** Arguments: breaker A. */
@@ -93,6 +99,10 @@ public enum LightingFinding implements FindingKey {
   TYPE_DIFFERS("run.typeDiffers", Severity.DANGER),
   /** Arguments: connector, cores. */
   PINS_MORE("run.pins", Severity.CHECK),
+  /** Arguments: cores, connector of the outlet. */
+  PINS_FEWER("run.pinsFewer", Severity.STOP),
+  /** Arguments: connector of the outlet, connector of the cable, legs. */
+  ADAPTOR_LEGS("run.adaptorLegs", Severity.CHECK),
   /** Arguments: pieces, length. */
   PIECES_SHORT("run.pieces", Severity.STOP),
   /** Arguments: what is typed. */
@@ -117,6 +127,8 @@ public enum LightingFinding implements FindingKey {
   /** Arguments: leg suggested. */
   LEG_OPEN("load.legOpen", Severity.CHECK),
   DAYS_CROSSED("load.days", Severity.STOP),
+  /** Arguments: date, first day, last day. */
+  DAY_AWAY("load.dayAway", Severity.CHECK),
   NEVER_ON("load.never", Severity.CHECK),
   /** Arguments: plug, connector, A at full level, breaker A. */
   PLUG_LARGE("load.plug", Severity.CHECK),
@@ -138,6 +150,8 @@ public enum LightingFinding implements FindingKey {
   LOAD_SOUND("load.sound", Severity.CHECK),
   /** Arguments: source, when it is off. */
   LOAD_RESTRIKE("load.restrike", Severity.CHECK),
+  /** Arguments: W. */
+  WATTS_SMALL("equipment.watts", Severity.CHECK),
   /** Arguments: power factor, share that counts. */
   HARMONIC_OPEN("equipment.harmonic", Severity.CHECK),
   /** Arguments: name. */
@@ -171,6 +185,12 @@ public enum LightingFinding implements FindingKey {
   BOND_WRONG("generator.bondWrong", Severity.DANGER),
   /** Arguments: item. */
   BATTERY_WATTS("battery.watts", Severity.STOP),
+  /** Arguments: days, what is wrong on them. */
+  BATTERY_NIGHT_DANGER("battery.nightDanger", Severity.DANGER),
+  /** Arguments: days, what is wrong on them. */
+  BATTERY_NIGHT_STOP("battery.nightStop", Severity.STOP),
+  /** Arguments: days, what is wrong on them. */
+  BATTERY_NIGHT_CHECK("battery.nightCheck", Severity.CHECK),
   /** Arguments: charger. */
   CHARGER_UNPLUGGED("battery.charger", Severity.CHECK),
   /** Arguments: what is typed. */

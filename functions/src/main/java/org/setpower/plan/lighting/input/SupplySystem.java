@@ -12,6 +12,10 @@ public enum SupplySystem implements TextEnum {
   /** Three legs, 120° apart. */
   THREE("3PH", "3");
 
+  private static final double LOW = 150;
+  private static final double AMERICAN = 210;
+  private static final double HIGH = 260;
+
   private final String word;
   private final List<String> alsoWritten;
 
@@ -46,6 +50,15 @@ public enum SupplySystem implements TextEnum {
       case SPLIT -> volts / 2;
       case THREE -> volts / Math.sqrt(3);
     };
+  }
+
+  /**
+   * Whether a typed voltage is probably that to neutral: 100 to 127 V, or 220 to 240 V where 208 V
+   * and 240 V are not usual between legs (IEC 60038).
+   */
+  public boolean isToNeutral(double volts, boolean us) {
+    boolean low = volts > 0 && volts < LOW;
+    return this != ONE && (low || this == THREE && !us && volts > AMERICAN && volts < HIGH);
   }
 
   /** Usual voltage: line to line where it has more than one leg. */

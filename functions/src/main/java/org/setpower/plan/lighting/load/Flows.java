@@ -40,13 +40,16 @@ public final class Flows {
   private final Peak[] peaks;
   private final Peak[] shown;
   private final Peak[] neutralPeaks;
+  private final double[] neutralShown;
   private final double[] legPeaks;
   private final double[] legShown;
   private final double[] available;
   private final double[] harmonic;
   private final boolean[] assumed;
   private final double[] dropShare;
-  private final double[] powerFactors;
+  private final double[] dropShown;
+  private final Drop[] drops;
+  private final boolean[] onShown;
   private final double[] stateDrop;
   private final double[] amps;
   private final List<double[]> rootSums = new ArrayList<>();
@@ -98,18 +101,38 @@ public final class Flows {
     peaks = filled();
     shown = filled();
     neutralPeaks = filled();
+    neutralShown = new double[count];
     legPeaks = new double[count * LEGS];
     legShown = new double[count * LEGS];
     harmonic = new double[count];
     assumed = assumed();
     dropShare = new double[count * LEGS];
-    powerFactors = new double[count];
-    Arrays.fill(powerFactors, 1);
+    dropShown = new double[count * LEGS];
+    drops = new Drop[count];
+    Arrays.fill(drops, Drop.NONE);
+    onShown = new boolean[loads.size()];
     stateDrop = new double[count * LEGS];
     amps = new double[count * LEGS];
     available = new double[count];
     Arrays.fill(available, Double.POSITIVE_INFINITY);
     states.forEach(this::calculate);
+    if (states.stream().noneMatch(s -> shownQuarter(s) >= 0)) {
+      takeExisting();
+    }
+  }
+
+  /** On a day without a load others still take what they take. */
+  private void takeExisting() {
+    for (int node : used) {
+      for (int leg = 0; leg < LEGS; leg++) {
+        boolean there = (legs[node] >> leg & 1) == 1;
+        amps[node * LEGS + leg] = there ? existing[node] : 0;
+        legShown[node * LEGS + leg] = amps[node * LEGS + leg];
+      }
+    }
+    for (int node : used) {
+      leave(node);
+    }
   }
 
   /** Nodes through which something flows at some time; what is idle takes no time. */
@@ -167,13 +190,38 @@ public final class Flows {
     }
     for (int node : used) {
       peaks(state, sums, node, quarter);
-      leave(node);
+      if (quarter >= 0) {
+        leave(node);
+      }
       for (int leg = 0; leg < LEGS; leg++) {
         int at = node * LEGS + leg;
         if (amps[at] > 0) {
           dropShare[at] = Math.max(dropShare[at], stateDrop[at]);
+          if (quarter >= 0) {
+            dropShown[at] = Math.max(dropShown[at], stateDrop[at]);
+            drop(sums, node, leg);
+          }
         }
       }
+    }
+    if (quarter >= 0) {
+      for (int i = state.active().nextSetBit(0); i >= 0; i = state.active().nextSetBit(i + 1)) {
+        onShown[i] = true;
+      }
+    }
+  }
+
+  /** Notes how the drop at a node came about where it is the worst so far. */
+  private void drop(double[] sums, int node, int leg) {
+    double total = stateDrop[node * LEGS + leg];
+    if (total > drops[node].total() && impedance[node].ohms() > 0) {
+      drops[node] =
+          new Drop(
+              total,
+              share(sums, node, leg),
+              amps[node * LEGS + leg],
+              back(sums, node, amps[node * LEGS + leg]),
+              powerFactor(sums, node, leg));
     }
   }
 
@@ -184,7 +232,6 @@ public final class Flows {
       legPeaks[node * LEGS + leg] = Math.max(legPeaks[node * LEGS + leg], a);
       if (a > peaks[node].amps() + ROUNDING) {
         peaks[node] = new Peak(a, leg, state.first(), state.longest());
-        powerFactors[node] = powerFactor(sums, node, leg);
       }
       if (quarter >= 0) {
         legShown[node * LEGS + leg] = Math.max(legShown[node * LEGS + leg], a);
@@ -202,6 +249,9 @@ public final class Flows {
               + (Integer.bitCount(place.legs()) == 1 ? existing[node] : 0);
       if (neutral > neutralPeaks[node].amps() + ROUNDING) {
         neutralPeaks[node] = new Peak(neutral, 0, state.first(), state.longest());
+      }
+      if (quarter >= 0) {
+        neutralShown[node] = Math.max(neutralShown[node], neutral);
       }
     }
   }
@@ -229,8 +279,7 @@ public final class Flows {
   }
 
   private int shownQuarter(LoadState state) {
-    if (settings.dayShown() == null
-        || timeline.windows().stream().noneMatch(w -> settings.dayShown().equals(w.date()))) {
+    if (timeline.shown(settings.dayShown()) == null) {
       return state.first();
     }
     for (int[] span : state.spans()) {
@@ -250,7 +299,7 @@ public final class Flows {
       boolean rises = drops != null && loads.get(i).isConstantPower();
       for (PlannedLoad.Part part : loads.get(i).parts()) {
         int node = part.node().index();
-        double factor = rises ? 1 / (1 - worst(drops, node, part.legs())) : 1;
+        double factor = rises ? 1 / (1 - worst(drops, node, part.legs(), COLLAPSE)) : 1;
         LegCurrents.add(sums, node, part.currents(), factor);
       }
     }
@@ -267,14 +316,14 @@ public final class Flows {
     return sums;
   }
 
-  private static double worst(double[] drops, int node, int legs) {
+  private static double worst(double[] drops, int node, int legs, double most) {
     double worst = 0;
     for (int leg = 0; leg < LEGS; leg++) {
       if ((legs >> leg & 1) == 1) {
         worst = Math.max(worst, drops[node * LEGS + leg]);
       }
     }
-    return Math.min(COLLAPSE, worst);
+    return Math.min(most, worst);
   }
 
   /** Finds the drops of a state, and its currents at the voltages that are left. */
@@ -310,11 +359,23 @@ public final class Flows {
     double own = LegCurrents.amps(sums, node, leg) + existing[node];
     double cosine = powerFactor(sums, node, leg);
     double ohms = z.ohms() * cosine + z.reactance() * Math.sqrt(1 - cosine * cosine);
-    if (Integer.bitCount(place.legs()) == 2 && !place.hasNeutral()) {
-      return 2 * own * ohms / network.lineVolts(place.root());
-    }
-    double back = LegCurrents.neutral(sums, node);
-    return (own + Math.min(own, back)) * ohms / legVolts[node];
+    double volts = isPair(place) ? network.lineVolts(place.root()) : legVolts[node];
+    return (own + back(sums, node, own)) * ohms / volts;
+  }
+
+  /** What flows back: over the neutral, of a pair over its other leg. */
+  private double back(double[] sums, int node, double own) {
+    boolean pair = isPair(network.nodes().get(node));
+    return pair ? own : Math.min(own, LegCurrents.neutral(sums, node));
+  }
+
+  private static boolean isPair(Node place) {
+    return Integer.bitCount(place.legs()) == 2 && !place.hasNeutral();
+  }
+
+  /** Volts of which drops are shares: a leg to neutral, of a pair without neutral line to line. */
+  public double dropVolts(Node node) {
+    return isPair(node) ? network.lineVolts(node.root()) : network.legVolts(node.root());
   }
 
   /** States in the order of {@link #sums(int)}. */
@@ -370,6 +431,31 @@ public final class Flows {
     return legPeaks[node.index() * LEGS + leg];
   }
 
+  /** The highest current of the neutral of the day shown, or of all. */
+  public double shownNeutral(Node node) {
+    return neutralShown[node.index()];
+  }
+
+  /** How the largest drop at the end of a cable run came about on the day shown, or on all. */
+  public Drop shownDrop(Node node) {
+    return drops[node.index()];
+  }
+
+  /** Share of the voltage that is lost from the source to here, on the day shown or on all. */
+  public double shownDropShare(Node node, int legs) {
+    return worst(dropShown, node.index(), legs, 1);
+  }
+
+  /** Whether a load, by its place in {@link #loads()}, is on at some time of the day shown. */
+  public boolean isShown(int load) {
+    return onShown[load];
+  }
+
+  /** States of the day shown, or all. */
+  public List<LoadState> shownStates() {
+    return states.stream().filter(s -> shownQuarter(s) >= 0).toList();
+  }
+
   /** The highest current of the neutral over all days. */
   public Peak neutral(Node node) {
     return neutralPeaks[node.index()];
@@ -390,26 +476,24 @@ public final class Flows {
     return harmonic[node.index()];
   }
 
-  /** Power factor of the leg that carries most. */
-  public double powerFactor(Node node) {
-    return powerFactors[node.index()];
-  }
-
   /** The largest share of the voltage that is lost from the source to here, on some of the legs. */
   public double dropShare(Node node, int legs) {
-    double worst = 0;
-    for (int leg = 0; leg < LEGS; leg++) {
-      if ((legs >> leg & 1) == 1) {
-        worst = Math.max(worst, dropShare[node.index() * LEGS + leg]);
-      }
-    }
-    return worst;
+    return worst(dropShare, node.index(), legs, 1);
   }
 
   /** Times its current at the voltage of the source that a part takes where it is. */
   public double rise(PlannedLoad load, PlannedLoad.Part part) {
+    return rise(load, part, dropShare);
+  }
+
+  /** The same, of the day shown. */
+  public double shownRise(PlannedLoad load, PlannedLoad.Part part) {
+    return rise(load, part, dropShown);
+  }
+
+  private double rise(PlannedLoad load, PlannedLoad.Part part, double... drops) {
     boolean rises = load.isConstantPower() && part.node().isFed();
-    return rises ? 1 / (1 - Math.min(COLLAPSE, dropShare(part.node(), part.legs()))) : 1;
+    return rises ? 1 / (1 - worst(drops, part.node().index(), part.legs(), COLLAPSE)) : 1;
   }
 
   /** Whether a drop leaves loads of constant power no stable voltage. */

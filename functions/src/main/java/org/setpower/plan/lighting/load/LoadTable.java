@@ -1,5 +1,6 @@
 package org.setpower.plan.lighting.load;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -196,8 +197,21 @@ public final class LoadTable {
     boolean crossed = findings.stream().anyMatch(f -> f.key() == LightingFinding.DAYS_CROSSED);
     if (spans.isEmpty() && !crossed) {
       findings.add(Finding.of(LightingFinding.NEVER_ON));
+    } else {
+      away(typed, findings);
     }
     return spans;
+  }
+
+  /** A date before the first or after the last day, such as one of another year. */
+  private void away(Load typed, List<Finding> findings) {
+    for (LocalDate date : new LocalDate[] {typed.fromDay(), typed.toDay()}) {
+      if (date != null && timeline.isAway(date)) {
+        add(
+            findings,
+            Finding.of(LightingFinding.DAY_AWAY, date, timeline.first(), timeline.last()));
+      }
+    }
   }
 
   /** Says of times away from call and wrap how they are understood. */

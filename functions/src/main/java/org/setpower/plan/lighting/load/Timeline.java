@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.common.InputRows;
 import org.setpower.plan.lighting.input.MeasureSystem;
@@ -87,6 +88,39 @@ public final class Timeline {
           new Window(null, 0, 0, DAY, DayClock.of(null, null), USUAL_AIR, USUAL_AIR - COOLING));
     }
     nights = windows.stream().mapToInt(this::night).toArray();
+  }
+
+  /** The day shown; null for all days, and where it is none of Days. */
+  public LocalDate shown(LocalDate asked) {
+    boolean known = asked != null && windows.stream().anyMatch(w -> asked.equals(w.date()));
+    return known ? asked : null;
+  }
+
+  /** The days, with their nights, on which a span of hours falls. */
+  public Stream<LocalDate> dates(Span span) {
+    return windows.stream()
+        .filter(w -> w.date() != null)
+        .filter(w -> span.from() < end(w) && span.to() > begin(w))
+        .map(Window::date);
+  }
+
+  private static int end(Window day) {
+    return Math.max(day.midnight() + DAY, day.wrap());
+  }
+
+  /** Whether a date is before the first or after the last day. */
+  boolean isAway(LocalDate date) {
+    return first != null && (date.isBefore(first) || date.isAfter(last()));
+  }
+
+  /** The first day; null where the plan has none. */
+  public LocalDate first() {
+    return first;
+  }
+
+  /** The last day; null where the plan has none. */
+  public LocalDate last() {
+    return windows.get(windows.size() - 1).date();
   }
 
   private static int down(double clock) {
@@ -242,7 +276,7 @@ public final class Timeline {
   public boolean isOn(int quarter, LocalDate date) {
     return windows.stream()
         .filter(w -> date.equals(w.date()))
-        .anyMatch(w -> quarter >= begin(w) && quarter < Math.max(w.midnight() + DAY, w.wrap()));
+        .anyMatch(w -> quarter >= begin(w) && quarter < end(w));
   }
 
   /** Where the calendar day of a row begins: behind the wrap of a night before. */

@@ -17,6 +17,7 @@ import org.setpower.plan.lighting.input.SupplyTables.OutletGroup;
 /** Makes the outlets of the rows of Outlets and hangs them on their distros. */
 final class OutletTable {
   private static final double MOST_AMPS = 6000;
+  private static final double LEAST_MILLIAMPS = 0.5;
   private static final double MOST_MILLIAMPS = 3000;
 
   private final Map<String, Node> supplies;
@@ -66,13 +67,14 @@ final class OutletTable {
       findings.add(Finding.of(LightingFinding.NUMBERS_UNREADABLE, typed.numbers()));
     }
     boolean through = "THROUGH".equals(Identity.of(typed.breaker()));
-    double breaker = through ? Double.NaN : amount(typed.breaker(), MOST_AMPS);
+    double breaker = through ? Double.NaN : amount(typed.breaker(), 0, MOST_AMPS);
     if (typed.breaker() != null && !through && Double.isNaN(breaker)) {
       findings.add(Finding.of(LightingFinding.BREAKER_UNREADABLE, typed.breaker()));
     }
     boolean upstream = "UPSTREAM".equals(Identity.of(typed.rcd()));
     boolean none = "NONE".equals(Identity.of(typed.rcd()));
-    double milliamps = upstream || none ? Double.NaN : amount(typed.rcd(), MOST_MILLIAMPS);
+    double milliamps =
+        upstream || none ? Double.NaN : amount(typed.rcd(), LEAST_MILLIAMPS, MOST_MILLIAMPS);
     if (typed.rcd() != null && !upstream && !none && Double.isNaN(milliamps)) {
       findings.add(Finding.of(LightingFinding.RCD_UNREADABLE, typed.rcd()));
     }
@@ -170,14 +172,15 @@ final class OutletTable {
     return word.legs(group.nodes().indexOf(outlet) / sharing(group), ofDistro);
   }
 
-  private static double amount(String text, double most) {
+  private static double amount(String text, double least, double most) {
     if (text == null) {
       return Double.NaN;
     }
     try {
       Numbers.Amount amount = Numbers.amount("breaker", text);
       boolean unit = amount != null && amount.unit().matches("|A|mA");
-      return unit && amount.value() > 0 && amount.value() <= most ? amount.value() : Double.NaN;
+      boolean within = unit && amount.value() >= least && amount.value() <= most;
+      return within && amount.value() > 0 ? amount.value() : Double.NaN;
     } catch (EvaluationException ambiguous) {
       return Double.NaN;
     }

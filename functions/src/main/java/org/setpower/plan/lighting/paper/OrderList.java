@@ -4,10 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 import org.setpower.base.Numbers;
 import org.setpower.cable.CableSize;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.finding.Verdict;
+import org.setpower.plan.lighting.battery.BatteryDays;
 import org.setpower.plan.lighting.input.CableTables.CableStock;
 import org.setpower.plan.lighting.input.Connector;
 import org.setpower.plan.lighting.input.CoreSet;
@@ -25,6 +27,8 @@ import org.setpower.plan.lighting.protection.RunCable;
 
 /** What to order: generators, distros, cable by type, size and cores, adaptors, devices. */
 public final class OrderList {
+  private static final Pattern NUMBER = Pattern.compile("(?<![.,\\d])\\d+");
+  private static final int DIGITS = 5;
   private static final double ROUNDING = 1e-9;
   private static final String STOP = Verdict.STOP.code();
 
@@ -44,7 +48,8 @@ public final class OrderList {
   /**
    * A line of the order.
    *
-   * @param kind generator, distro, cable, adaptor or load; stop for what is not ordered
+   * @param kind generator, distro, cable, adaptor, splitter, battery or load; stop for what is not
+   *     ordered
    * @param size of cable or generator, empty for others
    * @param cores of cable; for a set of single-core cables the conductor
    * @param length of a piece as typed; NaN for others
@@ -80,13 +85,20 @@ public final class OrderList {
     return List.copyOf(lines.values());
   }
 
+  /** A size by its numbers: 2.5 mm² comes before 16 mm². */
+  private static String byNumber(String size) {
+    return NUMBER
+        .matcher(size)
+        .replaceAll(m -> "0".repeat(Math.max(0, DIGITS - m.group().length())) + m.group());
+  }
+
   private void add(Line line) {
     String key =
         String.join(
             "|",
             line.kind(),
             line.what(),
-            line.size(),
+            byNumber(line.size()),
             line.cores(),
             line.connector(),
             Double.isNaN(line.length()) ? "" : "%012.3f".formatted(line.length()),
@@ -158,6 +170,47 @@ public final class OrderList {
             Double.NaN));
   }
 
+  /** The connectors of a run: as typed, of its outlet, or what its source needs; null for none. */
+  public Connector connector(RunCable cable) {
+    Connector own = cable.typed().connector();
+    Connector used = own == null ? network.connector(cable.node().parent()) : own;
+    return used == null ? ofSource(cable) : used;
+  }
+
+  /** Adds a splitter from one plug to several. */
+  public void addSplitter(Node place, int plugs) {
+    Connector connector = network.connector(place);
+    String of = connector == null ? "" : connector.word() + ", ";
+    add(
+        new Line(
+            "splitter",
+            of + "1 to " + plugs,
+            "",
+            "",
+            "",
+            Double.NaN,
+            1,
+            0,
+            Double.NaN,
+            Double.NaN));
+  }
+
+  /** Adds batteries of a type. */
+  public void addBattery(BatteryDays.Order batteries) {
+    add(
+        new Line(
+            "battery",
+            batteries.type(),
+            "",
+            "",
+            "",
+            Double.NaN,
+            batteries.pieces(),
+            0,
+            batteries.stock(),
+            Double.NaN));
+  }
+
   /** Adds the pieces of a run, a set of single-core cables by conductor. */
   public void addCable(RunCable cable) {
     if (cable.size() == null || cable.typed().type() == null || Double.isNaN(cable.metres())) {
@@ -169,10 +222,7 @@ public final class OrderList {
             : Pieces.parse(cable.typed().pieces());
     Connector own = cable.typed().connector();
     Connector outlet = network.connector(cable.node().parent());
-    Connector used = own == null ? outlet : own;
-    if (used == null) {
-      used = ofSource(cable);
-    }
+    Connector used = connector(cable);
     String connector = used == null ? "" : used.word();
     for (double piece : pieces) {
       for (Map.Entry<String, Integer> cores : conductors(cable.cores()).entrySet()) {
@@ -261,8 +311,8 @@ public final class OrderList {
             to.amps() < breaker ? to.amps() : Double.NaN));
   }
 
-  /** Adds a distro with its outlets. */
-  public void addDistro(Supply typed, List<OutletGroup> groups) {
+  /** Adds a distro with its outlets; the inlet is that of its cable, null where not known. */
+  public void addDistro(Supply typed, List<OutletGroup> groups, Connector inlet) {
     if (typed.type() != SupplyType.DISTRO || typed.name() == null) {
       return;
     }
@@ -280,7 +330,7 @@ public final class OrderList {
             typed.name() + (outlets.isEmpty() ? "" : ", " + String.join(", ", outlets)),
             main,
             "",
-            "",
+            inlet == null ? "" : inlet.word(),
             Double.NaN,
             1,
             0,

@@ -34,6 +34,17 @@ public final class LoadJudge {
         .orElse(Double.NaN);
   }
 
+  /** The same, of the day shown. */
+  public double shownVolts(PlannedLoad load) {
+    if (!load.isCounted()) {
+      return Double.NaN;
+    }
+    return load.parts().stream()
+        .mapToDouble(p -> nominal(load, p.node()) * (1 - flows.shownDropShare(p.node(), p.legs())))
+        .min()
+        .orElse(Double.NaN);
+  }
+
   private double nominal(PlannedLoad load, Node node) {
     return load.connection() == Connection.LINE_NEUTRAL
         ? network.legVolts(node.root())

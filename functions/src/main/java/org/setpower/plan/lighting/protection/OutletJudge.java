@@ -12,6 +12,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import org.setpower.cable.RatingRule;
 import org.setpower.plan.finding.Finding;
+import org.setpower.plan.lighting.input.LegWord;
 import org.setpower.plan.lighting.input.LightingFinding;
 import org.setpower.plan.lighting.input.LightingSettings;
 import org.setpower.plan.lighting.input.MeasureSystem;
@@ -58,16 +59,18 @@ public final class OutletJudge {
   private final Network network;
   private final LightingSettings settings;
   private final Flows flows;
+  private final Plugs plugs;
   private final Set<Node> used = new HashSet<>();
   private final double[] leakage;
 
   /** By a node with an RCD and by the milliamps of those that trip with it where these are. */
   private final Map<Node, TreeMap<Double, Set<String>>> together = new HashMap<>();
 
-  public OutletJudge(Network network, LightingSettings settings, Flows flows) {
+  public OutletJudge(Network network, LightingSettings settings, Flows flows, Plugs plugs) {
     this.network = network;
     this.settings = settings;
     this.flows = flows;
+    this.plugs = plugs;
     for (PlannedLoad load : flows.loads()) {
       load.parts().forEach(p -> used.addAll(p.node().path()));
     }
@@ -143,6 +146,11 @@ public final class OutletJudge {
     }
   }
 
+  /** Plugs at one time. */
+  Plugs plugs() {
+    return plugs;
+  }
+
   /** Whether a run or a load hangs on a place. */
   public boolean isUsed(Node node) {
     return used.contains(node);
@@ -154,6 +162,7 @@ public final class OutletJudge {
     List<Node> nodes = network.ofGroup(row).stream().filter(this::isUsed).toList();
     if (typed.connector() != null) {
       connector(typed, row, findings);
+      pins(typed, row, findings);
     }
     if (nodes.isEmpty()) {
       return findings;
@@ -168,6 +177,7 @@ public final class OutletJudge {
         .forEach(findings::add);
     List<Node> fed = nodes.stream().filter(Node::isFed).toList();
     fed.forEach(n -> overload(n, findings));
+    splitters(fed, findings);
     fed.stream()
         .filter(n -> n.kind() != Node.Kind.BREAKER)
         .findFirst()
@@ -184,7 +194,7 @@ public final class OutletJudge {
             .filter(b -> !Double.isNaN(b) && !Double.isInfinite(b))
             .max()
             .orElse(0);
-    if (breaker > typed.connector().amps()) {
+    if (breaker > typed.connector().largestBreaker()) {
       findings.add(
           Finding.of(
               LightingFinding.CONNECTOR_SMALL,
@@ -192,6 +202,39 @@ public final class OutletJudge {
               typed.connector().word(),
               typed.connector().amps()));
     }
+  }
+
+  /** Three pins hold one leg, or a pair without neutral, never three. */
+  private void pins(OutletGroup typed, int row, List<Finding> findings) {
+    network.ofGroup(row).stream()
+        .filter(
+            n -> n.kind() == Node.Kind.OUTLET && n.children().stream().noneMatch(this::isCircuit))
+        .map(Node::legs)
+        .filter(legs -> !typed.connector().hasPins(Integer.bitCount(legs)))
+        .findFirst()
+        .ifPresent(
+            legs ->
+                findings.add(
+                    Finding.of(
+                        LightingFinding.PINS_LEGS, LegWord.text(legs), typed.connector().word())));
+  }
+
+  private boolean isCircuit(Node node) {
+    return node.kind() == Node.Kind.CIRCUIT;
+  }
+
+  /** Outlets that need a splitter; not where the breaker is too small already. */
+  private void splitters(List<Node> nodes, List<Finding> findings) {
+    List<Node> split =
+        nodes.stream()
+            .filter(n -> n.kind() == Node.Kind.OUTLET && plugs.at(n) > 1)
+            .filter(n -> !isOver(n))
+            .toList();
+    plugs.finding(split).ifPresent(findings::add);
+  }
+
+  private boolean isOver(Node node) {
+    return flows.peak(node).amps() > node.protectingBreaker() * (1 + ROUNDING);
   }
 
   private void overload(Node node, List<Finding> findings) {

@@ -16,6 +16,7 @@ import org.setpower.plan.lighting.input.CableType;
 import org.setpower.plan.lighting.input.CoreSet;
 import org.setpower.plan.lighting.input.LightingFinding;
 import org.setpower.plan.lighting.input.LightingSettings;
+import org.setpower.plan.lighting.input.MeasureSystem;
 import org.setpower.plan.lighting.load.RunImpedance;
 import org.setpower.plan.lighting.network.Node;
 
@@ -48,6 +49,10 @@ public record RunCable(
   public static RunCable of(Node node, Run typed, LightingSettings settings) {
     List<Finding> findings = new ArrayList<>();
     CableSize size = size(typed.size());
+    if (size == null && typed.size() != null && settings.units() == MeasureSystem.METRIC) {
+      // 6 may be a gauge or an area; a metric plan has areas
+      size = size(typed.size() + " mm²");
+    }
     if (size == null && typed.size() != null) {
       findings.add(Finding.of(LightingFinding.SIZE_UNREADABLE, typed.size()));
     }

@@ -10,6 +10,7 @@ import org.setpower.plan.lighting.input.CableType;
 import org.setpower.plan.lighting.input.Connection;
 import org.setpower.plan.lighting.input.Connector;
 import org.setpower.plan.lighting.input.CoreSet;
+import org.setpower.plan.lighting.input.LegWord;
 import org.setpower.plan.lighting.input.LightingFinding;
 import org.setpower.plan.lighting.input.LightingSettings;
 import org.setpower.plan.lighting.load.Flows;
@@ -27,6 +28,7 @@ public final class RunJudge {
   private final LightingSettings settings;
   private final Flows flows;
   private final Timeline timeline;
+  private final Plugs plugs;
   private final Map<Integer, RunCable> cables;
   private final FaultCheck faults;
   private final Map<Integer, List<PlannedLoad.Part>> parts = new HashMap<>();
@@ -68,12 +70,14 @@ public final class RunJudge {
       LightingSettings settings,
       Flows flows,
       Timeline timeline,
+      Plugs plugs,
       Map<Integer, RunCable> cables,
       Map<Integer, Double> generatorKva) {
     this.network = network;
     this.settings = settings;
     this.flows = flows;
     this.timeline = timeline;
+    this.plugs = plugs;
     this.cables = cables;
     faults = new FaultCheck(network, cables, generatorKva);
     for (PlannedLoad load : flows.loads()) {
@@ -124,6 +128,8 @@ public final class RunJudge {
     }
     Boolean protects =
         OverloadCheck.check(cable, rating, isOneOutlet(node), downstream(node), air, findings);
+    connector(cable, findings);
+    plugs.finding(plugs.at(node) > 1 ? List.of(node) : List.of()).ifPresent(findings::add);
     Peak peak = flows.peak(node);
     double neutral = flows.neutral(node).amps();
     if (cable.typed().type() != CableType.MULTI_CIRCUIT) {
@@ -153,6 +159,30 @@ public final class RunJudge {
         fault.disconnection(),
         fault.ohms(),
         findings);
+  }
+
+  /** The connector on the cable at its outlet: breaker, pins, adaptor. */
+  private void connector(RunCable cable, List<Finding> findings) {
+    Node from = cable.node().parent();
+    Connector own = cable.typed().connector();
+    double breaker = Network.protectedPlace(from).protectingBreaker();
+    if (own != null && breaker > own.largestBreaker() && !Double.isInfinite(breaker)) {
+      findings.add(Finding.of(LightingFinding.CONNECTOR_SMALL, breaker, own.word(), own.amps()));
+    }
+    Connector outlet = network.connector(from);
+    if (outlet == null || !outlet.isPlug() || cable.typed().type() == CableType.MULTI_CIRCUIT) {
+      return;
+    }
+    if (own == null && !cable.cores().isSingle() && cable.cores().count() > outlet.pins()) {
+      findings.add(Finding.of(LightingFinding.PINS_FEWER, cable.cores().word(), outlet.word()));
+    } else if (own != null && own.isPlug() && own.pins() > outlet.pins()) {
+      findings.add(
+          Finding.of(
+              LightingFinding.ADAPTOR_LEGS,
+              outlet.word(),
+              own.word(),
+              LegWord.text(cable.node().legs())));
+    }
   }
 
   private double volts(Node node) {

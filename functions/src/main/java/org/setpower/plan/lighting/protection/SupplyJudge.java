@@ -78,6 +78,10 @@ public final class SupplyJudge {
       findings.addAll(Network.trust(node.parent()));
     }
     over(node, findings);
+    outlets
+        .plugs()
+        .finding(outlets.plugs().at(node) > 1 ? List.of(node) : List.of())
+        .ifPresent(findings::add);
     if (typed.rcd() != null) {
       outlets.rcds(List.of(node), findings);
     }
@@ -103,6 +107,11 @@ public final class SupplyJudge {
   private void source(InputRow<Supply> row, List<Finding> findings) {
     Supply typed = row.value();
     boolean generator = typed.type() == SupplyType.GENERATOR;
+    double volts = typed.volts() == null ? 0 : typed.volts();
+    if (typed.system() != null && typed.system().isToNeutral(volts, network.isUs())) {
+      double between = typed.system().usualVolts(network.isUs());
+      findings.add(Finding.of(LightingFinding.VOLTS_TO_NEUTRAL, volts, between));
+    }
     if (typed.breaker() == null && !row.unreadable().contains("breaker")) {
       findings.add(Finding.of(LightingFinding.MAIN_BREAKER_BLANK));
     }

@@ -38,6 +38,7 @@ public final class LightingPapers {
   public static final ResultTable<PlaceRow> PLACE_ROW = ResultTable.of(PlaceRow.class);
   public static final ResultTable<PluggingRow> PLUGGING_ROW = ResultTable.of(PluggingRow.class);
   public static final ResultTable<PullRow> PULL_ROW = ResultTable.of(PullRow.class);
+  public static final ResultTable<LengthRow> LENGTH_ROW = ResultTable.of(LengthRow.class);
   public static final ResultTable<LabelRow> LABEL_ROW = ResultTable.of(LabelRow.class);
   public static final ResultTable<LegRow> LEG_ROW = ResultTable.of(LegRow.class);
   public static final ResultTable<BalanceRow> BALANCE_ROW = ResultTable.of(BalanceRow.class);
@@ -200,8 +201,24 @@ public final class LightingPapers {
                 Source.EQUIPMENT,
                 Source.GENERATORS
               },
-              rule = "The most that is on at one time.")
-          double power) {}
+              rule = "The most that is on at one time, of the day shown or of all.")
+          double power,
+      @Result(
+              key = "day",
+              heading = "Shown",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS
+              },
+              rule = "Day shown of Project.")
+          Phrase day) {}
 
   /** An outlet in use, for whoever plugs and measures. */
   @Table(key = "distribution", heading = "Distribution", rows = 200)
@@ -371,7 +388,23 @@ public final class LightingPapers {
                 Source.GENERATORS
               },
               rule = "Rows of Loads and Cable runs on it that are not fit.")
-          int withheld) {}
+          int withheld,
+      @Result(
+              key = "nights",
+              heading = "Days",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS
+              },
+              rule = "Days on which it feeds something; blank with a day shown.")
+          Phrase nights) {}
 
   /** A load that is fit, by its place. */
   @Table(key = "plugging", heading = "Loads by outlet", rows = 200)
@@ -589,7 +622,39 @@ public final class LightingPapers {
                 Source.GENERATORS
               },
               rule = "Of its row.")
-          Verdict verdict) {}
+          Verdict verdict,
+      @Result(
+              key = "nights",
+              heading = "Days",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS
+              },
+              rule = "Days on which it is on; blank with a day shown.")
+          Phrase nights,
+      @Result(
+              key = "tick",
+              heading = "Done",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS
+              },
+              rule = "A box to tick.")
+          String tick) {}
 
   /** A cable run that is fit, for whoever lays it. */
   @Table(key = "pull", heading = "Cable pull", rows = 100)
@@ -707,8 +772,9 @@ public final class LightingPapers {
                 Source.GENERATORS
               },
               rule =
-                  "Single-core cables: earth, neutral, legs; disconnect in reverse (NEC 520.53, from memory).")
-          boolean singles,
+                  "Single-core cables: earth, neutral, legs; disconnect in reverse (NEC 520.53, from memory)."
+                      + " Blank for others.")
+          Boolean singles,
       @Result(
               key = "feeds",
               heading = "Feeds",
@@ -723,8 +789,9 @@ public final class LightingPapers {
                 Source.EQUIPMENT,
                 Source.GENERATORS
               },
-              rule = "Loads at its end that are fit; of a distro, none.")
-          String feeds,
+              rule =
+                  "Loads at its end that are fit; of a distro, how many of its outlets are used.")
+          Phrase feeds,
       @Result(
               key = "location",
               heading = "Location",
@@ -756,9 +823,127 @@ public final class LightingPapers {
                 Source.GENERATORS
               },
               rule = "Of its row.")
-          Verdict verdict) {}
+          Verdict verdict,
+      @Result(
+              key = "connector",
+              heading = "Connectors",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS
+              },
+              rule = "As typed, of its outlet, or what its source needs.")
+          String connector,
+      @Result(
+              key = "nights",
+              heading = "Days",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS
+              },
+              rule = "Days on which it feeds something; blank with a day shown.")
+          Phrase nights,
+      @Result(
+              key = "tick",
+              heading = "Laid",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS
+              },
+              rule = "A box to tick.")
+          String tick) {}
 
-  /** A source or a distro, to be stuck on it. */
+  /** Cable of a size, all runs together. */
+  @Table(key = "lengths", heading = "Cable by size", rows = 40)
+  public record LengthRow(
+      @Result(
+              key = "size",
+              heading = "Size",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS
+              },
+              rule = "Sizes in order.")
+          String size,
+      @Result(
+              key = "cores",
+              heading = "Cores",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS
+              },
+              rule = "Of the runs.")
+          String cores,
+      @Result(
+              key = "length",
+              heading = "Length",
+              form = NumberForm.ONE_DECIMAL,
+              unit = ProjectTables.LENGTH,
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS
+              },
+              rule = "All runs together, times Parallel.")
+          double length,
+      @Result(
+              key = "runs",
+              heading = "Cable runs",
+              unit = "pcs",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS
+              },
+              rule = "How many.")
+          int runs) {}
+
   /** A row of the label of a distro. */
   @Table(key = "labels", heading = "Distro labels", rows = 240)
   public record LabelRow(
@@ -1238,9 +1423,12 @@ public final class LightingPapers {
                 Source.LOADS,
                 Source.EQUIPMENT,
                 Source.GENERATORS,
-                Source.STOCK
+                Source.STOCK,
+                Source.BATTERY_TYPES,
+                Source.BATTERY_LOADS,
+                Source.BATTERY_CHARGERS
               },
-              rule = "generator, distro, cable, adaptor or load.")
+              rule = "generator, distro, cable, adaptor, splitter, battery or load.")
           String kind,
       @Result(
               key = "what",
@@ -1255,7 +1443,10 @@ public final class LightingPapers {
                 Source.LOADS,
                 Source.EQUIPMENT,
                 Source.GENERATORS,
-                Source.STOCK
+                Source.STOCK,
+                Source.BATTERY_TYPES,
+                Source.BATTERY_LOADS,
+                Source.BATTERY_CHARGERS
               },
               rule =
                   "Generator, distro with outlets, type of cable, connectors of an adaptor, device.")
@@ -1273,7 +1464,10 @@ public final class LightingPapers {
                 Source.LOADS,
                 Source.EQUIPMENT,
                 Source.GENERATORS,
-                Source.STOCK
+                Source.STOCK,
+                Source.BATTERY_TYPES,
+                Source.BATTERY_LOADS,
+                Source.BATTERY_CHARGERS
               },
               rule = "Of a cable; kVA of a generator; main breaker of a distro.")
           String size,
@@ -1290,7 +1484,10 @@ public final class LightingPapers {
                 Source.LOADS,
                 Source.EQUIPMENT,
                 Source.GENERATORS,
-                Source.STOCK
+                Source.STOCK,
+                Source.BATTERY_TYPES,
+                Source.BATTERY_LOADS,
+                Source.BATTERY_CHARGERS
               },
               rule = "Of a cable; the conductor of a set of single-core cables.")
           String cores,
@@ -1307,7 +1504,10 @@ public final class LightingPapers {
                 Source.LOADS,
                 Source.EQUIPMENT,
                 Source.GENERATORS,
-                Source.STOCK
+                Source.STOCK,
+                Source.BATTERY_TYPES,
+                Source.BATTERY_LOADS,
+                Source.BATTERY_CHARGERS
               },
               rule = "Both ends.")
           String connector,
@@ -1326,7 +1526,10 @@ public final class LightingPapers {
                 Source.LOADS,
                 Source.EQUIPMENT,
                 Source.GENERATORS,
-                Source.STOCK
+                Source.STOCK,
+                Source.BATTERY_TYPES,
+                Source.BATTERY_LOADS,
+                Source.BATTERY_CHARGERS
               },
               rule = "Of a piece.")
           Double length,
@@ -1344,7 +1547,10 @@ public final class LightingPapers {
                 Source.LOADS,
                 Source.EQUIPMENT,
                 Source.GENERATORS,
-                Source.STOCK
+                Source.STOCK,
+                Source.BATTERY_TYPES,
+                Source.BATTERY_LOADS,
+                Source.BATTERY_CHARGERS
               },
               rule = "Pieces of all cable runs; devices that are on at once.")
           int required,
@@ -1362,7 +1568,10 @@ public final class LightingPapers {
                 Source.LOADS,
                 Source.EQUIPMENT,
                 Source.GENERATORS,
-                Source.STOCK
+                Source.STOCK,
+                Source.BATTERY_TYPES,
+                Source.BATTERY_LOADS,
+                Source.BATTERY_CHARGERS
               },
               rule = "Rounded up.")
           int spare,
@@ -1380,7 +1589,10 @@ public final class LightingPapers {
                 Source.LOADS,
                 Source.EQUIPMENT,
                 Source.GENERATORS,
-                Source.STOCK
+                Source.STOCK,
+                Source.BATTERY_TYPES,
+                Source.BATTERY_LOADS,
+                Source.BATTERY_CHARGERS
               },
               rule = "From Cable stock and Equipment.")
           Double stock,
@@ -1398,7 +1610,10 @@ public final class LightingPapers {
                 Source.LOADS,
                 Source.EQUIPMENT,
                 Source.GENERATORS,
-                Source.STOCK
+                Source.STOCK,
+                Source.BATTERY_TYPES,
+                Source.BATTERY_LOADS,
+                Source.BATTERY_CHARGERS
               },
               rule = "Required and spare, less stock.")
           double shortOf,
@@ -1416,7 +1631,10 @@ public final class LightingPapers {
                 Source.LOADS,
                 Source.EQUIPMENT,
                 Source.GENERATORS,
-                Source.STOCK
+                Source.STOCK,
+                Source.BATTERY_TYPES,
+                Source.BATTERY_LOADS,
+                Source.BATTERY_CHARGERS
               },
               rule = "A plug made for less than the upstream breaker needs one.")
           Double breaker) {}
@@ -1440,6 +1658,22 @@ public final class LightingPapers {
               },
               rule = "Name.")
           String generator,
+      @Result(
+              key = "date",
+              heading = "Date",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS
+              },
+              rule = "The day shown, else that of most energy.")
+          LocalDate date,
       @Result(
               key = "hour",
               heading = "Hour",

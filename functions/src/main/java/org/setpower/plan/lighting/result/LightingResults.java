@@ -646,9 +646,28 @@ public final class LightingResults {
       @Result(
               key = "system",
               heading = "System",
-              from = {Source.SUPPLIES, Source.OUTLETS, Source.RUNS},
-              rule = "3PH with three legs, else 1PH.")
+              from = Source.RUNS,
+              rule = "1PH: leg and what comes back are counted.")
           String system,
+      @Result(
+              key = "dropAmps",
+              heading = "Current for drop",
+              form = NumberForm.ONE_DECIMAL,
+              unit = "A",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS
+              },
+              rule =
+                  "Mean of the leg and of what flows back over the neutral, at the largest drop.")
+          Double dropAmps,
       @Result(
               key = "powerFactor",
               heading = "Power factor",
@@ -664,7 +683,7 @@ public final class LightingResults {
                 Source.EQUIPMENT,
                 Source.GENERATORS
               },
-              rule = "Of all loads behind it, at the peak of the plan.")
+              rule = "Of all loads behind it, at the largest drop.")
           Double powerFactor,
       @Result(
               key = "drop",
@@ -682,7 +701,9 @@ public final class LightingResults {
                 Source.EQUIPMENT,
                 Source.GENERATORS
               },
-              rule = "CABLE.DROP of Peak.")
+              rule =
+                  "CABLE.DROP of Current for drop: leg to neutral (IEC 60364-5-52 annex G), of a pair"
+                      + " line to line.")
           Double drop,
       @Result(
               key = "totalDrop",

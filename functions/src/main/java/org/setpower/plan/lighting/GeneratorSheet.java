@@ -1,0 +1,121 @@
+package org.setpower.plan.lighting;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+import java.util.stream.Collectors;
+import org.setpower.base.Numbers;
+import org.setpower.plan.common.InputRow;
+import org.setpower.plan.finding.Gate;
+import org.setpower.plan.finding.Identity;
+import org.setpower.plan.lighting.generator.FuelUse;
+import org.setpower.plan.lighting.generator.GeneratorJudge;
+import org.setpower.plan.lighting.input.Connector;
+import org.setpower.plan.lighting.input.MeasureSystem;
+import org.setpower.plan.lighting.input.SupplyTables.Generator;
+import org.setpower.plan.lighting.input.SupplyTables.Supply;
+import org.setpower.plan.lighting.load.Timeline;
+import org.setpower.plan.lighting.network.Node;
+import org.setpower.plan.lighting.paper.OrderList;
+import org.setpower.plan.lighting.result.GeneratorPapers;
+
+/** The rows that the operator of a generator is handed. */
+final class GeneratorSheet {
+  private final LightingCalculation plan;
+  private final OrderList orders;
+
+  GeneratorSheet(LightingCalculation plan) {
+    this.plan = plan;
+    orders = new OrderList(plan.settings(), plan.network());
+  }
+
+  private List<Gate.Judged<InputRow<Generator>>> byName() {
+    return plan.generators().all().stream()
+        .filter(g -> plan.generatorStates().get(g.row()).node() != null)
+        .sorted(
+            Comparator.comparing(
+                    (Gate.Judged<InputRow<Generator>> g) -> Identity.of(g.item().value().name()))
+                .thenComparing(g -> g.item().cells().toString()))
+        .toList();
+  }
+
+  List<GeneratorPapers.SheetRow> rows() {
+    return byName().stream().map(this::row).toList();
+  }
+
+  private GeneratorPapers.SheetRow row(Gate.Judged<InputRow<Generator>> judged) {
+    GeneratorJudge.State state = plan.generatorStates().get(judged.row());
+    Node node = state.node();
+    Supply supply = plan.network().supply(node);
+    int refuel = state.fuel().refuelAt();
+    return new GeneratorPapers.SheetRow(
+        judged.verdict(),
+        node.name(),
+        supply.location(),
+        supply.electrician(),
+        state.size(),
+        device(supply.breaker(), "A", supply.curve() == null ? "" : supply.curve().name()),
+        device(supply.rcd(), "mA", supply.rcdType() == null ? "" : supply.rcdType().word()),
+        outlets(node),
+        judged.item().value().bond(),
+        leg(node, 0),
+        leg(node, 1),
+        leg(node, 2),
+        node.hasNeutral() ? (Double) plan.flows().shownNeutral(node) : null,
+        state.startKva(),
+        LightingTables.known(state.leftKva()),
+        LightingTables.known(state.share()),
+        refuel < 0 ? null : plan.timeline().date(refuel),
+        refuel < 0 ? null : (Double) Timeline.clock(refuel),
+        judged.findings());
+  }
+
+  private static String device(Double rating, String unit, String kind) {
+    return rating == null ? null : (Numbers.format(rating) + " " + unit + " " + kind).strip();
+  }
+
+  /** Connectors of the cable runs from a source. */
+  private String outlets(Node source) {
+    String outlets =
+        source.children().stream()
+            .filter(c -> c.kind() == Node.Kind.RUN && plan.runs().row(c.row()).fit())
+            .map(c -> orders.connector(plan.runStates().get(c.row()).cable()))
+            .filter(Objects::nonNull)
+            .map(Connector::word)
+            .distinct()
+            .sorted()
+            .collect(Collectors.joining(", "));
+    return outlets.isEmpty() ? null : outlets;
+  }
+
+  private Double leg(Node node, int leg) {
+    return (node.legs() >> leg & 1) == 1 ? (Double) plan.flows().shown(node, leg) : null;
+  }
+
+  /** The nights of the day shown, or all. */
+  List<GeneratorPapers.NightRow> nights() {
+    MeasureSystem units = plan.settings().units();
+    List<GeneratorPapers.NightRow> rows = new ArrayList<>();
+    for (Gate.Judged<InputRow<Generator>> judged : byName()) {
+      GeneratorJudge.State state = plan.generatorStates().get(judged.row());
+      for (FuelUse.Night night : state.fuel().nights()) {
+        if (plan.nights().shown() == null || plan.nights().shown().equals(night.date())) {
+          rows.add(
+              new GeneratorPapers.NightRow(
+                  state.node().name(),
+                  night.date(),
+                  Timeline.clock(night.from()),
+                  Timeline.clock(night.to()),
+                  night.hours(),
+                  night.meanKw(),
+                  night.mostKw(),
+                  LightingTables.known(units.fromLitres(night.litres())),
+                  null,
+                  null));
+        }
+      }
+    }
+    return rows;
+  }
+}

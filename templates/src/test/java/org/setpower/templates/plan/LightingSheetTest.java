@@ -1,0 +1,67 @@
+package org.setpower.templates.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.setpower.templates.layout.PlanLayout;
+import org.setpower.templates.layout.PlanLayout.Column;
+import org.setpower.templates.lighting.LightingPowerPlan;
+import org.setpower.text.MessageCatalog;
+
+/**
+ * What made a gaffer put the lighting plan away: 69 pages with inputs and results of a row on two
+ * of them, 33,535 formulas. The limits are those of the brief: 12 pages, 9,000 formulas.
+ */
+class LightingSheetTest {
+  private static final int PAPERS = 12;
+  private static final int FORMULAS = 9000;
+
+  private final PlanWorkbook workbook = new LightingPowerPlan().workbook();
+  private final PlanLayout layout =
+      new PlanLayout(workbook, MessageCatalog.in("en", MessageCatalog.Speaker.SHEETS));
+
+  /** A paper begins with one page: it is as many pages as papers, until a list is longer. */
+  @Test
+  void each_paper_is_one_page_until_its_list_is_longer() {
+    List<PlanTab> papers = workbook.tabs().stream().filter(PlanTab::isPaper).toList();
+    assertThat(papers.size()).isBetween(7, PAPERS);
+    for (PlanTab paper : papers) {
+      boolean list = paper.parts().get(paper.parts().size() - 1) instanceof PlanList;
+      assertThat(list ? paper.printed() : 1).as(paper.name()).isPositive();
+    }
+  }
+
+  @Test
+  void what_is_filled_in_stands_in_one_block_left_of_its_results() {
+    workbook
+        .parts(PlanTable.class)
+        .forEach(
+            table -> {
+              List<Column> columns = layout.columns(table);
+              int last = -1;
+              int result = columns.size();
+              for (int i = 2; i < columns.size(); i++) {
+                boolean input = columns.get(i).input() != null;
+                last = input ? i : last;
+                result = input ? result : Math.min(result, i);
+              }
+              assertThat(last).as(table.inputs().key()).isLessThan(result);
+            });
+  }
+
+  /** A column of a list is one array formula, a result beside a row is one in each row. */
+  @Test
+  void formulas_are_few() {
+    long beside =
+        workbook
+            .parts(PlanTable.class)
+            .mapToLong(
+                t ->
+                    t.inputs().rows()
+                        * layout.columns(t).stream().filter(c -> c.input() == null).count())
+            .sum();
+    long lists = workbook.parts(PlanList.class).mapToLong(l -> l.columns().size()).sum();
+    assertThat(beside + lists).isBetween(1000L, (long) FORMULAS);
+  }
+}
