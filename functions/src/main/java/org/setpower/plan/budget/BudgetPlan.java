@@ -340,8 +340,13 @@ public final class BudgetPlan {
       }
     }
     for (CostTotals.Row row : totals.belowLines()) {
-      boolean sum = row.kind() == TotalKind.TOTAL || row.kind() == TotalKind.SUBTOTAL;
-      BigDecimal later = sum ? changes : BigDecimal.ZERO;
+      BigDecimal later =
+          switch (row.kind()) {
+            case SUBTOTAL -> changes;
+            case CONTINGENCY -> totals.taken().negate();
+            case TOTAL -> changes.subtract(totals.taken());
+            default -> BigDecimal.ZERO;
+          };
       rows.add(lineRow(row.kind(), ReportText.label(row), row.sums(), later));
     }
     return rows;

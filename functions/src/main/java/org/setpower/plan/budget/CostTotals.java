@@ -104,6 +104,13 @@ final class CostTotals {
     return before().subtract(approved.fromContingency());
   }
 
+  /** What approved changes took out of the contingency; 0 without one. */
+  BigDecimal taken() {
+    return hasContingency() && rules.currency() != null
+        ? approved.fromContingency()
+        : BigDecimal.ZERO;
+  }
+
   private BigDecimal before() {
     Double kept = keptContingency();
     return rules.rounded(

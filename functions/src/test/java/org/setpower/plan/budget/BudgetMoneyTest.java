@@ -342,4 +342,17 @@ class BudgetMoneyTest {
     assertThat(total.budget().add(total.changes())).isEqualByComparingTo("2850");
     assertThat(total.finalCost()).isEqualByComparingTo("2950");
   }
+
+  /** 2,500 and 250 approved; a change of 100 is taken out of the contingency: 2,750 stay 2,750. */
+  @Test
+  void what_comes_out_of_the_contingency_is_a_change_of_it() {
+    Ranges ranges = approved().set("lines", 1, "changes", 100, "fromContingency", 100);
+    List<BudgetResults.LineRow> rows = ranges.calculate().rows(BudgetResults.BY_LINE);
+    BudgetResults.LineRow contingency = rows.get(rows.size() - 2);
+    assertThat(contingency.budget()).isEqualByComparingTo("250");
+    assertThat(contingency.changes()).isEqualByComparingTo("-100");
+    BudgetResults.LineRow total = rows.get(rows.size() - 1);
+    assertThat(total.budget()).isEqualByComparingTo("2750");
+    assertThat(total.changes()).isEqualByComparingTo("0");
+  }
 }

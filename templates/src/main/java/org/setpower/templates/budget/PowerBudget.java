@@ -239,7 +239,7 @@ public final class PowerBudget implements PlanTemplate {
   private PlanTab byLine() {
     return PlanTab.page(
             "Cost report by line",
-            "What each line was approved at, what is ordered and spent, and what is still to come.")
+            "Cost to date is what is invoiced and what is still on order.")
         .flowing()
         .prints(50)
         .grid(NARROW)
