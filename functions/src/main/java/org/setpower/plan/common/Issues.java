@@ -26,8 +26,8 @@ import org.setpower.plan.finding.Verdict;
 public final class Issues {
   private static final int NAMED = 8;
 
-  /** Letters of names that a cell of two lines has room for. */
-  private static final int LETTERS = 60;
+  /** Letters of names that a cell of three lines has room for, with the count. */
+  private static final int LETTERS = 64;
 
   /** Behind the names of rows, where there are more. */
   static final String MORE = "and {0} more";
