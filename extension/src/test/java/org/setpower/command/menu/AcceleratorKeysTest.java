@@ -58,6 +58,9 @@ class AcceleratorKeysTest {
                   "C~ompare…",
                   "~Cancel")),
           Map.entry(
+              "Names of another file",
+              List.of("~Name there", "~Item here", "~Same item", "C~ontinue", "~Cancel")),
+          Map.entry(
               "What differs",
               List.of(
                   "~What is written: yes or no",

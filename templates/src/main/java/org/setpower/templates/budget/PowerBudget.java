@@ -238,8 +238,7 @@ public final class PowerBudget implements PlanTemplate {
 
   private PlanTab byLine() {
     return PlanTab.page(
-            "Cost report by line",
-            "Cost to date is what is invoiced and what is still on order.")
+            "Cost report by line", "Cost to date is what is invoiced and what is still on order.")
         .flowing()
         .prints(50)
         .grid(NARROW)
