@@ -292,7 +292,7 @@ public final class BatteryTravelList implements PlanTemplate {
                 .width("marks", 36)
                 .width("labels", 34)
                 .width("notes", 50)
-                .tall(3));
+                .tall(4));
   }
 
   private PlanTab road() {
