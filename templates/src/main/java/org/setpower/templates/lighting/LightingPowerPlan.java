@@ -408,11 +408,11 @@ public final class LightingPowerPlan implements PlanTemplate {
                 book.list(
                         "Reasons", 4, "sheet", "verdict", "name", "refuelOn", "refuelAt", "reasons")
                     .width("verdict", 16)
-                    .width("name", 32)
+                    .width("name", 24)
                     .width("refuelOn", 24)
                     .width("refuelAt", 24)
-                    .width("reasons", 96)
-                    .tall(3),
+                    .width("reasons", 104)
+                    .tall(4),
                 PlanText.cautions(FUMES, RCDS, SINGLES, ELECTRICIAN),
                 PlanText.notes("Log", "RCD tested by:                    at:"),
                 book.list(
