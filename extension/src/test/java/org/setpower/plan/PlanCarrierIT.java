@@ -209,7 +209,7 @@ class PlanCarrierIT {
     List<String> before = proposals();
     plan.sheets().moveByName("Batteries", (short) 0);
     Uno.as(com.sun.star.container.XNamed.class, plan.tab("tests").sheet()).setName("Bench 2027");
-    plan.type("batteries", "energy", 1, 90);
+    plan.type("batteries", "energy", 1, 99);
     assertThat(plan.status()).isEqualTo("ok ");
     assertThat(proposals()).isEqualTo(before);
     assertThat(plan.tab("batteries").shown(PlanDocument.COPY)).isEmpty();

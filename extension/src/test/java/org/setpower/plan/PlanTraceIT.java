@@ -46,7 +46,9 @@ class PlanTraceIT {
     test.put("load", 45.0);
     test.put("temperature", 20.0);
     test.put("rested", 2.0);
-    plan.fill("tests", List.of(test));
+    Map<String, Object> other = new LinkedHashMap<>(test);
+    other.put("serial", "P1-02");
+    plan.fill("tests", List.of(test, other));
   }
 
   @AfterEach
