@@ -245,12 +245,12 @@ public final class BatteryTravelList implements PlanTemplate {
             book.list(
                     "cards", "traveller", "battery", "amount", "carried", "bag", "packed", "notes")
                 .width("packed", 16)
-                .width("traveller", 40)
+                .width("traveller", 32)
                 .width("battery", 32)
-                .width("amount", 26)
+                .width("amount", 24)
                 .width("carried", 24)
-                .width("bag", 18)
-                .width("notes", 150)
+                .width("bag", 16)
+                .width("notes", 172)
                 .tall(6));
   }
 
