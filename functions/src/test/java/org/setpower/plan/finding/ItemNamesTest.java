@@ -8,15 +8,15 @@ import org.setpower.plan.finding.ItemNames.Item;
 
 /** Names of other files: found by any of them, never guessed between two. */
 class ItemNamesTest {
-  private static final Item BATTERY = new Item("V-mount 98 Wh", "P98; P 98, new ");
+  private static final Item BATTERY = new Item("camera pack 98 Wh", "P98; P 98, new ");
   private static final Item CABLE = new Item("cable 16 A 10 m", "lead; P98");
   private static final Item PANEL = new Item("panel", null);
 
   @Test
   void an_item_is_found_by_its_other_names_as_a_person_reads_them() {
     ItemNames names = new ItemNames(List.of(BATTERY, PANEL));
-    assertThat(names.of("p98")).isEqualTo("V-mount 98 Wh");
-    assertThat(names.of("P 98, NEW")).isEqualTo("V-mount 98 Wh");
+    assertThat(names.of("p98")).isEqualTo("camera pack 98 Wh");
+    assertThat(names.of("P 98, NEW")).isEqualTo("camera pack 98 Wh");
     assertThat(names.of("Panel")).isEqualTo("Panel");
     assertThat(names.of("P150")).isEqualTo("P150");
   }
