@@ -13,85 +13,38 @@ import org.setpower.plan.lighting.input.ProjectTables;
 
 /** What the operator of a generator is handed. */
 public final class GeneratorPapers {
-  private static final List<String> FROM =
-      List.of(
-          Source.PROJECT,
-          Source.DAYS,
-          Source.GROUPS,
-          Source.SUPPLIES,
-          Source.OUTLETS,
-          Source.RUNS,
-          Source.LOADS,
-          Source.EQUIPMENT,
-          Source.GENERATORS,
-          Source.SIZES);
-
-  public static final ResultTable<SheetRow> SHEET_ROW = ResultTable.of(SheetRow.class, FROM);
-  public static final ResultTable<NightRow> NIGHT_ROW = ResultTable.of(NightRow.class, FROM);
+  public static final ResultTable<SheetRow> SHEET_ROW =
+      ResultTable.of(SheetRow.class, Source.PLAN_AND_SIZES);
+  public static final ResultTable<NightRow> NIGHT_ROW =
+      ResultTable.of(NightRow.class, Source.PLAN_AND_SIZES);
 
   private GeneratorPapers() {}
 
   /** A generator with what its operator connects and watches. */
   @Table(key = "sheet", heading = "Generators", rows = 8)
   public record SheetRow(
-      @Result(
-              from = {},
-              key = "verdict",
-              heading = "Status",
-              rule = "The worst of Reasons.")
-          Verdict verdict,
-      @Result(
-              from = {},
-              key = "name",
-              heading = "Generator",
-              rule = "Name.")
-          String name,
-      @Result(
-              from = {},
-              key = "location",
-              heading = "Location",
-              rule = "From Sources & distro.")
+      @Result(key = "verdict", heading = "Status", rule = "The worst of Reasons.") Verdict verdict,
+      @Result(key = "name", heading = "Generator", rule = "Name.") String name,
+      @Result(key = "location", heading = "Location", rule = "From Sources & distro.")
           String location,
       @Result(
-              from = {},
               key = "electrician",
               heading = "Responsible electrician",
               rule = "From Sources & distro.")
           String electrician,
       @Result(
-              from = {},
               key = "size",
               heading = "Size",
               form = NumberForm.ONE_DECIMAL,
               unit = "kVA",
               rule = "As decided, else as proposed.")
           Double size,
-      @Result(
-              from = {},
-              key = "breaker",
-              heading = "Main breaker",
-              rule = "Rating and curve.")
-          String breaker,
-      @Result(
-              from = {},
-              key = "rcd",
-              heading = "RCD",
-              rule = "Rating and type.")
-          String rcd,
-      @Result(
-              from = {},
-              key = "outlet",
-              heading = "Outlet",
-              rule = "Connectors of the cable runs from it.")
+      @Result(key = "breaker", heading = "Main breaker", rule = "Rating and curve.") String breaker,
+      @Result(key = "rcd", heading = "RCD", rule = "Rating and type.") String rcd,
+      @Result(key = "outlet", heading = "Outlet", rule = "Connectors of the cable runs from it.")
           String outlet,
+      @Result(key = "bond", heading = "Neutral bonded", rule = "As typed.") NeutralBond bond,
       @Result(
-              from = {},
-              key = "bond",
-              heading = "Neutral bonded",
-              rule = "As typed.")
-          NeutralBond bond,
-      @Result(
-              from = {},
               key = "amps1",
               heading = "L1",
               form = NumberForm.ONE_DECIMAL,
@@ -99,7 +52,6 @@ public final class GeneratorPapers {
               rule = "Peak of L1, of the day shown or of all.")
           Double amps1,
       @Result(
-              from = {},
               key = "amps2",
               heading = "L2",
               form = NumberForm.ONE_DECIMAL,
@@ -107,7 +59,6 @@ public final class GeneratorPapers {
               rule = "Peak of L2.")
           Double amps2,
       @Result(
-              from = {},
               key = "amps3",
               heading = "L3",
               form = NumberForm.ONE_DECIMAL,
@@ -115,7 +66,6 @@ public final class GeneratorPapers {
               rule = "Peak of L3.")
           Double amps3,
       @Result(
-              from = {},
               key = "neutral",
               heading = "Neutral",
               form = NumberForm.ONE_DECIMAL,
@@ -123,7 +73,6 @@ public final class GeneratorPapers {
               rule = "Legs by vectors, third harmonics added.")
           Double neutral,
       @Result(
-              from = {},
               key = "needed",
               heading = "With largest start",
               form = NumberForm.ONE_DECIMAL,
@@ -131,7 +80,6 @@ public final class GeneratorPapers {
               rule = "Of all days: legs × the highest, with the start of one load.")
           Double needed,
       @Result(
-              from = {},
               key = "left",
               heading = "After derating",
               form = NumberForm.ONE_DECIMAL,
@@ -139,64 +87,42 @@ public final class GeneratorPapers {
               rule = "Size less what altitude and air take.")
           Double left,
       @Result(
-              from = {},
               key = "share",
               heading = "Peak load",
               form = NumberForm.SHARE,
               rule = "Of what is left, at the peak of all days.")
           Double share,
-      @Result(
-              from = {},
-              key = "refuelOn",
-              heading = "Refuel by, day",
-              rule = "Day of the next figure.")
+      @Result(key = "refuelOn", heading = "Refuel by, day", rule = "Day of the next figure.")
           LocalDate refuelOn,
       @Result(
-              from = {},
               key = "refuelAt",
               heading = "Refuel by",
               unit = ProjectTables.CLOCK,
               rule =
                   "Start before which to refuel, or when it is empty. Do not refuel while it runs.")
           Double refuelAt,
-      @Result(
-              from = {},
-              key = "reasons",
-              heading = "Reasons",
-              rule = "What is wrong, worst first.")
+      @Result(key = "reasons", heading = "Reasons", rule = "What is wrong, worst first.")
           List<Finding> reasons) {}
 
   /** A day with its night on which a generator runs; its last columns are filled in by hand. */
   @Table(key = "nights", heading = "Running times and log", rows = 240)
   public record NightRow(
-      @Result(
-              from = {},
-              key = "generator",
-              heading = "Generator",
-              rule = "Name.")
-          String generator,
-      @Result(
-              from = {},
-              key = "date",
-              heading = "Date",
-              rule = "Day on which the night begins.")
+      @Result(key = "generator", heading = "Generator", rule = "Name.") String generator,
+      @Result(key = "date", heading = "Date", rule = "Day on which the night begins.")
           LocalDate date,
       @Result(
-              from = {},
               key = "start",
               heading = "On from",
               unit = ProjectTables.CLOCK,
               rule = "Before Call, as typed on Generator.")
           Double start,
       @Result(
-              from = {},
               key = "stop",
               heading = "On to",
               unit = ProjectTables.CLOCK,
               rule = "After Wrap, as typed on Generator.")
           Double stop,
       @Result(
-              from = {},
               key = "hours",
               heading = "Running",
               form = NumberForm.ONE_DECIMAL,
@@ -204,7 +130,6 @@ public final class GeneratorPapers {
               rule = "Running, without the hours off for sound.")
           Double hours,
       @Result(
-              from = {},
               key = "mean",
               heading = "Mean load",
               form = NumberForm.ONE_DECIMAL,
@@ -212,7 +137,6 @@ public final class GeneratorPapers {
               rule = "While it runs.")
           Double mean,
       @Result(
-              from = {},
               key = "most",
               heading = "Peak load",
               form = NumberForm.ONE_DECIMAL,
@@ -220,23 +144,14 @@ public final class GeneratorPapers {
               rule = "Highest of the night.")
           Double most,
       @Result(
-              from = {},
               key = "fuel",
               heading = "Fuel",
               form = NumberForm.ONE_DECIMAL,
               unit = ProjectTables.VOLUME,
               rule = "Of the night.")
           Double fuel,
-      @Result(
-              from = {},
-              key = "meter",
-              heading = "Hour meter",
-              rule = "To fill in by hand: start and end.")
+      @Result(key = "meter", heading = "Hour meter", rule = "To fill in by hand: start and end.")
           String meter,
-      @Result(
-              from = {},
-              key = "delivered",
-              heading = "Delivered",
-              rule = "To fill in by hand: fuel and time.")
+      @Result(key = "delivered", heading = "Delivered", rule = "To fill in by hand: fuel and time.")
           String delivered) {}
 }

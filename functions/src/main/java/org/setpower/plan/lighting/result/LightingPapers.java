@@ -15,7 +15,23 @@ import org.setpower.plan.lighting.input.ProjectTables;
 
 /** Lists that a lighting power plan hands out. */
 public final class LightingPapers {
-  public static final ResultTable<Summary> SUMMARY = ResultTable.of(Summary.class);
+  private static final List<String> ORDER =
+      List.of(
+          Source.PROJECT,
+          Source.DAYS,
+          Source.GROUPS,
+          Source.SUPPLIES,
+          Source.OUTLETS,
+          Source.RUNS,
+          Source.LOADS,
+          Source.EQUIPMENT,
+          Source.GENERATORS,
+          Source.STOCK,
+          Source.BATTERY_TYPES,
+          Source.BATTERY_LOADS,
+          Source.BATTERY_CHARGERS);
+
+  public static final ResultTable<Summary> SUMMARY = ResultTable.of(Summary.class, Source.PLAN);
   public static final ResultTable<IssueRow> ISSUES =
       IssueRow.table(
           120,
@@ -35,16 +51,20 @@ public final class LightingPapers {
           Source.BATTERY_TYPES,
           Source.BATTERY_LOADS,
           Source.BATTERY_CHARGERS);
-  public static final ResultTable<PlaceRow> PLACE_ROW = ResultTable.of(PlaceRow.class);
-  public static final ResultTable<PluggingRow> PLUGGING_ROW = ResultTable.of(PluggingRow.class);
-  public static final ResultTable<PullRow> PULL_ROW = ResultTable.of(PullRow.class);
-  public static final ResultTable<LengthRow> LENGTH_ROW = ResultTable.of(LengthRow.class);
-  public static final ResultTable<LabelRow> LABEL_ROW = ResultTable.of(LabelRow.class);
-  public static final ResultTable<LegRow> LEG_ROW = ResultTable.of(LegRow.class);
-  public static final ResultTable<BalanceRow> BALANCE_ROW = ResultTable.of(BalanceRow.class);
-  public static final ResultTable<OrderRow> ORDER_ROW = ResultTable.of(OrderRow.class);
-  public static final ResultTable<ProfileRow> PROFILE_ROW = ResultTable.of(ProfileRow.class);
-  public static final ResultTable<HourRow> HOUR_ROW = ResultTable.of(HourRow.class);
+  public static final ResultTable<PlaceRow> PLACE_ROW = ResultTable.of(PlaceRow.class, Source.PLAN);
+  public static final ResultTable<PluggingRow> PLUGGING_ROW =
+      ResultTable.of(PluggingRow.class, Source.PLAN);
+  public static final ResultTable<PullRow> PULL_ROW = ResultTable.of(PullRow.class, Source.PLAN);
+  public static final ResultTable<LengthRow> LENGTH_ROW =
+      ResultTable.of(LengthRow.class, Source.PLAN);
+  public static final ResultTable<LabelRow> LABEL_ROW = ResultTable.of(LabelRow.class, Source.PLAN);
+  public static final ResultTable<LegRow> LEG_ROW = ResultTable.of(LegRow.class, Source.PLAN);
+  public static final ResultTable<BalanceRow> BALANCE_ROW =
+      ResultTable.of(BalanceRow.class, Source.PLAN);
+  public static final ResultTable<OrderRow> ORDER_ROW = ResultTable.of(OrderRow.class, ORDER);
+  public static final ResultTable<ProfileRow> PROFILE_ROW =
+      ResultTable.of(ProfileRow.class, Source.PLAN);
+  public static final ResultTable<HourRow> HOUR_ROW = ResultTable.of(HourRow.class, Source.PLAN);
   public static final ResultTable<ComparisonRow> COMPARISON_ROW =
       ResultTable.of(ComparisonRow.class);
 
@@ -125,234 +145,53 @@ public final class LightingPapers {
       @Result(
               key = "loadsFit",
               heading = "Loads on papers",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
               rule = "Rows of Loads that papers print.")
           int loadsFit,
       @Result(
               key = "loadsWithheld",
               heading = "Loads not on papers",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
               rule = "Rows of Loads that papers do not print as fit.")
           int loadsWithheld,
       @Result(
               key = "runsFit",
               heading = "Cable runs on papers",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
               rule = "Rows of Cable runs that papers print.")
           int runsFit,
       @Result(
               key = "runsWithheld",
               heading = "Cable runs not on papers",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
               rule = "Rows of Cable runs that papers do not print as fit.")
           int runsWithheld,
       @Result(
               key = "power",
               heading = "Power",
               unit = "W",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
               rule = "The most that is on at one time, of the day shown or of all.")
           double power,
-      @Result(
-              key = "day",
-              heading = "Shown",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
-              rule = "Day shown of Project.")
-          Phrase day) {}
+      @Result(key = "day", heading = "Shown", rule = "Day shown of Project.") Phrase day) {}
 
   /** An outlet in use, for whoever plugs and measures. */
   @Table(key = "distribution", heading = "Distribution", rows = 200)
   public record PlaceRow(
-      @Result(
-              key = "distro",
-              heading = "Distro",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
-              rule = "Whose outlet it is.")
-          String distro,
-      @Result(
-              key = "place",
-              heading = "Outlet",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
-              rule = "Outlets in use, by distro.")
-          String place,
-      @Result(
-              key = "connector",
-              heading = "Connector",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
-              rule = "Of the outlet.")
-          String connector,
+      @Result(key = "distro", heading = "Distro", rule = "Whose outlet it is.") String distro,
+      @Result(key = "place", heading = "Outlet", rule = "Outlets in use, by distro.") String place,
+      @Result(key = "connector", heading = "Connector", rule = "Of the outlet.") String connector,
       @Result(
               key = "breaker",
               heading = "Breaker",
               unit = "A",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
               rule = "The smallest from here to the source.")
           Double breaker,
-      @Result(
-              key = "rcd",
-              heading = "RCD",
-              unit = "mA",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
-              rule = "Nearest on the way to the source.")
+      @Result(key = "rcd", heading = "RCD", unit = "mA", rule = "Nearest on the way to the source.")
           Double rcd,
-      @Result(
-              key = "plugged",
-              heading = "Plugged",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
-              rule = "Cable run or loads that are fit.")
+      @Result(key = "plugged", heading = "Plugged", rule = "Cable run or loads that are fit.")
           String plugged,
-      @Result(
-              key = "legs",
-              heading = "Leg",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
-              rule = "Legs of the outlet.")
-          String legs,
+      @Result(key = "legs", heading = "Leg", rule = "Legs of the outlet.") String legs,
       @Result(
               key = "amps",
               heading = "Current",
               form = NumberForm.ONE_DECIMAL,
               unit = "A",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
               rule = "Peak of the leg that carries most.")
           Double amps,
       @Result(
@@ -360,728 +199,156 @@ public final class LightingPapers {
               heading = "Neutral",
               form = NumberForm.ONE_DECIMAL,
               unit = "A",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
               rule = "Legs by vectors, third harmonics added.")
           Double neutral,
       @Result(
               key = "withheld",
               heading = "Not on paper",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
               rule = "Rows of Loads and Cable runs on it that are not fit.")
           int withheld,
       @Result(
               key = "nights",
               heading = "Days",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
               rule = "Days on which it feeds something; blank with a day shown.")
           Phrase nights) {}
 
   /** A load that is fit, by its place. */
   @Table(key = "plugging", heading = "Loads by outlet", rows = 200)
   public record PluggingRow(
-      @Result(
-              key = "place",
-              heading = "Place",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
-              rule = "As typed.")
-          String place,
-      @Result(
-              key = "outlet",
-              heading = "Outlet",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
-              rule = "Where its cable or its plug goes in.")
+      @Result(key = "place", heading = "Place", rule = "As typed.") String place,
+      @Result(key = "outlet", heading = "Outlet", rule = "Where its cable or its plug goes in.")
           String outlet,
       @Result(
               key = "breaker",
               heading = "Breaker",
               unit = "A",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
               rule = "The smallest from here to the source.")
           Double breaker,
-      @Result(
-              key = "cable",
-              heading = "Cable",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
-              rule = "Cable runs between outlet and load.")
+      @Result(key = "cable", heading = "Cable", rule = "Cable runs between outlet and load.")
           String cable,
-      @Result(
-              key = "item",
-              heading = "Item",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
-              rule = "As typed.")
-          String item,
-      @Result(
-              key = "quantity",
-              heading = "Qty",
-              unit = "pcs",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
-              rule = "As typed.")
-          double quantity,
-      @Result(
-              key = "legs",
-              heading = "Leg",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
-              rule = "Of the outlet, decided, or suggested.")
+      @Result(key = "item", heading = "Item", rule = "As typed.") String item,
+      @Result(key = "quantity", heading = "Qty", unit = "pcs", rule = "As typed.") double quantity,
+      @Result(key = "legs", heading = "Leg", rule = "Of the outlet, decided, or suggested.")
           String legs,
       @Result(
               key = "amps",
               heading = "Current",
               form = NumberForm.ONE_DECIMAL,
               unit = "A",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
               rule = "Of one leg.")
           Double amps,
-      @Result(
-              key = "department",
-              heading = "Department",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
-              rule = "As typed.")
-          String department,
-      @Result(
-              key = "location",
-              heading = "Location",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
-              rule = "As typed.")
-          String location,
+      @Result(key = "department", heading = "Department", rule = "As typed.") String department,
+      @Result(key = "location", heading = "Location", rule = "As typed.") String location,
       @Result(
               key = "from",
               heading = "On from",
               unit = ProjectTables.CLOCK,
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
               rule = "As typed; blank: from Call.")
           Double from,
       @Result(
               key = "to",
               heading = "On to",
               unit = ProjectTables.CLOCK,
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
               rule = "As typed; blank: to Wrap.")
           Double to,
-      @Result(
-              key = "verdict",
-              heading = "Status",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
-              rule = "Of its row.")
-          Verdict verdict,
+      @Result(key = "verdict", heading = "Status", rule = "Of its row.") Verdict verdict,
       @Result(
               key = "nights",
               heading = "Days",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
               rule = "Days on which it is on; blank with a day shown.")
           Phrase nights,
-      @Result(
-              key = "tick",
-              heading = "Done",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
-              rule = "A box to tick.")
-          String tick) {}
+      @Result(key = "tick", heading = "Done", rule = "A box to tick.") String tick) {}
 
   /** A cable run that is fit, for whoever lays it. */
   @Table(key = "pull", heading = "Cable pull", rows = 100)
   public record PullRow(
-      @Result(
-              key = "to",
-              heading = "To",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
-              rule = "As typed.")
-          String to,
-      @Result(
-              key = "from",
-              heading = "From",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
-              rule = "As typed.")
-          String from,
+      @Result(key = "to", heading = "To", rule = "As typed.") String to,
+      @Result(key = "from", heading = "From", rule = "As typed.") String from,
       @Result(
               key = "length",
               heading = "Length",
               form = NumberForm.ONE_DECIMAL,
               unit = ProjectTables.LENGTH,
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
               rule = "As typed.")
           Double length,
-      @Result(
-              key = "pieces",
-              heading = "Pieces",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
-              rule = "As typed.")
-          String pieces,
-      @Result(
-              key = "size",
-              heading = "Size",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
-              rule = "As typed.")
-          String size,
-      @Result(
-              key = "cores",
-              heading = "Cores",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
-              rule = "As typed, or what the outlet needs.")
+      @Result(key = "pieces", heading = "Pieces", rule = "As typed.") String pieces,
+      @Result(key = "size", heading = "Size", rule = "As typed.") String size,
+      @Result(key = "cores", heading = "Cores", rule = "As typed, or what the outlet needs.")
           String cores,
       @Result(
               key = "singles",
               heading = "Connect earth first",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
               rule =
-                  "Single-core cables: earth, neutral, legs; disconnect in reverse (NEC 520.53, from memory)."
-                      + " Blank for others.")
+                  "Single-core cables: earth, neutral, legs; disconnect in reverse (NEC 520.53,"
+                      + " from memory). Blank for others.")
           Boolean singles,
       @Result(
               key = "feeds",
               heading = "Feeds",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
               rule =
                   "Loads at its end that are fit; of a distro, how many of its outlets are used.")
           Phrase feeds,
       @Result(
               key = "location",
               heading = "Location",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
               rule = "Where the distro or the loads at its end stand.")
           String location,
-      @Result(
-              key = "verdict",
-              heading = "Status",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
-              rule = "Of its row.")
-          Verdict verdict,
+      @Result(key = "verdict", heading = "Status", rule = "Of its row.") Verdict verdict,
       @Result(
               key = "connector",
               heading = "Connectors",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
               rule = "As typed, of its outlet, or what its source needs.")
           String connector,
       @Result(
               key = "nights",
               heading = "Days",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
               rule = "Days on which it feeds something; blank with a day shown.")
           Phrase nights,
-      @Result(
-              key = "tick",
-              heading = "Laid",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
-              rule = "A box to tick.")
-          String tick) {}
+      @Result(key = "tick", heading = "Laid", rule = "A box to tick.") String tick) {}
 
   /** Cable of a size, all runs together. */
   @Table(key = "lengths", heading = "Cable by size", rows = 40)
   public record LengthRow(
-      @Result(
-              key = "size",
-              heading = "Size",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
-              rule = "Sizes in order.")
-          String size,
-      @Result(
-              key = "cores",
-              heading = "Cores",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
-              rule = "Of the runs.")
-          String cores,
+      @Result(key = "size", heading = "Size", rule = "Sizes in order.") String size,
+      @Result(key = "cores", heading = "Cores", rule = "Of the runs.") String cores,
       @Result(
               key = "length",
               heading = "Length",
               form = NumberForm.ONE_DECIMAL,
               unit = ProjectTables.LENGTH,
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
               rule = "All runs together, times Parallel.")
           double length,
-      @Result(
-              key = "runs",
-              heading = "Cable runs",
-              unit = "pcs",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
-              rule = "How many.")
-          int runs) {}
+      @Result(key = "runs", heading = "Cable runs", unit = "pcs", rule = "How many.") int runs) {}
 
   /** A row of the label of a distro. */
   @Table(key = "labels", heading = "Distro labels", rows = 240)
   public record LabelRow(
-      @Result(
-              key = "kind",
-              heading = "Type",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
-              rule = "name, line, outlet, stop or caution.")
+      @Result(key = "kind", heading = "Type", rule = "name, line, outlet, stop or caution.")
           String kind,
       @Result(
               key = "place",
               heading = "Distro",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
               rule = "Name of the distro, then its outlets in use.")
           String place,
-      @Result(
-              key = "plugged",
-              heading = "Plugged in",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
-              rule = "What is plugged in and fit.")
+      @Result(key = "plugged", heading = "Plugged in", rule = "What is plugged in and fit.")
           Phrase plugged,
-      @Result(
-              key = "legs",
-              heading = "Legs",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
-              rule = "Of the outlet.")
-          String legs,
-      @Result(
-              key = "breaker",
-              heading = "Breaker",
-              unit = "A",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
-              rule = "Of the outlet.")
+      @Result(key = "legs", heading = "Legs", rule = "Of the outlet.") String legs,
+      @Result(key = "breaker", heading = "Breaker", unit = "A", rule = "Of the outlet.")
           Double breaker,
-      @Result(
-              key = "rcd",
-              heading = "RCD",
-              unit = "mA",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
-              rule = "The one nearest to the outlet.")
+      @Result(key = "rcd", heading = "RCD", unit = "mA", rule = "The one nearest to the outlet.")
           Double rcd,
       @Result(
               key = "amps",
               heading = "Current",
               form = NumberForm.ONE_DECIMAL,
               unit = "A",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
               rule = "Peak of the outlet.")
           Double amps) {}
 
   /** Legs of a source or a distro, sources first. */
   @Table(key = "legs", heading = "Legs", rows = 40)
   public record LegRow(
-      @Result(
-              key = "verdict",
-              heading = "Status",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
-              rule = "Status on Sources & distro.")
+      @Result(key = "verdict", heading = "Status", rule = "Status on Sources & distro.")
           Verdict verdict,
       @Result(
               key = "name",
@@ -1100,17 +367,6 @@ public final class LightingPapers {
               heading = "L1",
               form = NumberForm.ONE_DECIMAL,
               unit = "A",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
               rule = "Peak of L1: loads by power factor and pairs by vectors.")
           Double amps1,
       @Result(
@@ -1118,17 +374,6 @@ public final class LightingPapers {
               heading = "L2",
               form = NumberForm.ONE_DECIMAL,
               unit = "A",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
               rule = "Peak of L2.")
           Double amps2,
       @Result(
@@ -1136,17 +381,6 @@ public final class LightingPapers {
               heading = "L3",
               form = NumberForm.ONE_DECIMAL,
               unit = "A",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
               rule = "Peak of L3.")
           Double amps3,
       @Result(
@@ -1154,34 +388,12 @@ public final class LightingPapers {
               heading = "Neutral",
               form = NumberForm.ONE_DECIMAL,
               unit = "A",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
               rule = "Legs by vectors, third harmonics added.")
           Double neutral,
       @Result(
               key = "imbalance",
               heading = "Imbalance",
               form = NumberForm.SHARE,
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
               rule = "Largest deviation of a leg from the mean, over the mean.")
           Double imbalance,
       @Result(
@@ -1189,17 +401,6 @@ public final class LightingPapers {
               heading = "Available",
               form = NumberForm.ONE_DECIMAL,
               unit = "A/leg",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
               rule =
                   "The smallest of its own and all upstream breakers, less what others take there.")
           Double available,
@@ -1208,184 +409,33 @@ public final class LightingPapers {
               heading = "Headroom",
               form = NumberForm.ONE_DECIMAL,
               unit = "A/leg",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
               rule = "Available less the leg that carries most.")
           Double headroom,
-      @Result(
-              key = "peakDate",
-              heading = "Peak on",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
-              rule = "Day of the peak.")
-          LocalDate peakDate,
+      @Result(key = "peakDate", heading = "Peak on", rule = "Day of the peak.") LocalDate peakDate,
       @Result(
               key = "peakAt",
               heading = "Peak at",
               unit = ProjectTables.CLOCK,
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
               rule = "Time at which the peak begins.")
           Double peakAt) {}
 
   /** A proposed exchange. */
   @Table(key = "balance", heading = "Load balance", rows = 40)
   public record BalanceRow(
-      @Result(
-              key = "supply",
-              heading = "Source or distro",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
-              rule = "Where legs are uneven.")
+      @Result(key = "supply", heading = "Source or distro", rule = "Where legs are uneven.")
           String supply,
-      @Result(
-              key = "item",
-              heading = "Item",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
-              rule = "On the leg that carries most.")
-          String item,
-      @Result(
-              key = "place",
-              heading = "Place",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
-              rule = "Of the item.")
-          String place,
-      @Result(
-              key = "fromLeg",
-              heading = "From",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
-              rule = "Its leg now.")
-          String fromLeg,
-      @Result(
-              key = "otherItem",
-              heading = "Exchange with",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
-              rule = "Blank: it moves alone.")
+      @Result(key = "item", heading = "Item", rule = "On the leg that carries most.") String item,
+      @Result(key = "place", heading = "Place", rule = "Of the item.") String place,
+      @Result(key = "fromLeg", heading = "From", rule = "Its leg now.") String fromLeg,
+      @Result(key = "otherItem", heading = "Exchange with", rule = "Blank: it moves alone.")
           String otherItem,
-      @Result(
-              key = "otherPlace",
-              heading = "Place",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
-              rule = "Of the other item.")
-          String otherPlace,
-      @Result(
-              key = "toLeg",
-              heading = "To",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
-              rule = "Where it goes.")
-          String toLeg,
+      @Result(key = "otherPlace", heading = "Place", rule = "Of the other item.") String otherPlace,
+      @Result(key = "toLeg", heading = "To", rule = "Where it goes.") String toLeg,
       @Result(
               key = "before",
               heading = "Peak now",
               form = NumberForm.ONE_DECIMAL,
               unit = "A",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
               rule = "Of the leg that carries most.")
           double before,
       @Result(
@@ -1393,17 +443,6 @@ public final class LightingPapers {
               heading = "Peak then",
               form = NumberForm.ONE_DECIMAL,
               unit = "A",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
               rule = "The exchange that lowers it most.")
           double after) {}
 
@@ -1413,282 +452,69 @@ public final class LightingPapers {
       @Result(
               key = "kind",
               heading = "Type",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS,
-                Source.STOCK,
-                Source.BATTERY_TYPES,
-                Source.BATTERY_LOADS,
-                Source.BATTERY_CHARGERS
-              },
               rule = "generator, distro, cable, adaptor, splitter, battery or load.")
           String kind,
       @Result(
               key = "what",
               heading = "Item",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS,
-                Source.STOCK,
-                Source.BATTERY_TYPES,
-                Source.BATTERY_LOADS,
-                Source.BATTERY_CHARGERS
-              },
               rule =
-                  "Generator, distro with outlets, type of cable, connectors of an adaptor, device.")
+                  "Generator, distro with outlets, type of cable, connectors of an adaptor,"
+                      + " device.")
           String what,
       @Result(
               key = "size",
               heading = "Size",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS,
-                Source.STOCK,
-                Source.BATTERY_TYPES,
-                Source.BATTERY_LOADS,
-                Source.BATTERY_CHARGERS
-              },
               rule = "Of a cable; kVA of a generator; main breaker of a distro.")
           String size,
       @Result(
               key = "cores",
               heading = "Cores",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS,
-                Source.STOCK,
-                Source.BATTERY_TYPES,
-                Source.BATTERY_LOADS,
-                Source.BATTERY_CHARGERS
-              },
               rule = "Of a cable; the conductor of a set of single-core cables.")
           String cores,
-      @Result(
-              key = "connector",
-              heading = "Connectors",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS,
-                Source.STOCK,
-                Source.BATTERY_TYPES,
-                Source.BATTERY_LOADS,
-                Source.BATTERY_CHARGERS
-              },
-              rule = "Both ends.")
-          String connector,
+      @Result(key = "connector", heading = "Connectors", rule = "Both ends.") String connector,
       @Result(
               key = "length",
               heading = "Length",
               form = NumberForm.ONE_DECIMAL,
               unit = ProjectTables.LENGTH,
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS,
-                Source.STOCK,
-                Source.BATTERY_TYPES,
-                Source.BATTERY_LOADS,
-                Source.BATTERY_CHARGERS
-              },
               rule = "Of a piece.")
           Double length,
       @Result(
               key = "required",
               heading = "Required",
               unit = "pcs",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS,
-                Source.STOCK,
-                Source.BATTERY_TYPES,
-                Source.BATTERY_LOADS,
-                Source.BATTERY_CHARGERS
-              },
               rule = "Pieces of all cable runs; devices that are on at once.")
           int required,
-      @Result(
-              key = "spare",
-              heading = "Spare",
-              unit = "pcs",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS,
-                Source.STOCK,
-                Source.BATTERY_TYPES,
-                Source.BATTERY_LOADS,
-                Source.BATTERY_CHARGERS
-              },
-              rule = "Rounded up.")
-          int spare,
+      @Result(key = "spare", heading = "Spare", unit = "pcs", rule = "Rounded up.") int spare,
       @Result(
               key = "stock",
               heading = "In stock",
               unit = "pcs",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS,
-                Source.STOCK,
-                Source.BATTERY_TYPES,
-                Source.BATTERY_LOADS,
-                Source.BATTERY_CHARGERS
-              },
               rule = "From Cable stock and Equipment.")
           Double stock,
       @Result(
               key = "short",
               heading = "Short",
               unit = "pcs",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS,
-                Source.STOCK,
-                Source.BATTERY_TYPES,
-                Source.BATTERY_LOADS,
-                Source.BATTERY_CHARGERS
-              },
               rule = "Required and spare, less stock.")
           double shortOf,
       @Result(
               key = "breaker",
               heading = "With breaker",
               unit = "A",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS,
-                Source.STOCK,
-                Source.BATTERY_TYPES,
-                Source.BATTERY_LOADS,
-                Source.BATTERY_CHARGERS
-              },
               rule = "A plug made for less than the upstream breaker needs one.")
           Double breaker) {}
 
   /** An hour of a generator, on the day of most energy. */
   @Table(key = "profile", heading = "Generator by hour", rows = 192)
   public record ProfileRow(
-      @Result(
-              key = "generator",
-              heading = "Generator",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
-              rule = "Name.")
-          String generator,
-      @Result(
-              key = "date",
-              heading = "Date",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
-              rule = "The day shown, else that of most energy.")
+      @Result(key = "generator", heading = "Generator", rule = "Name.") String generator,
+      @Result(key = "date", heading = "Date", rule = "The day shown, else that of most energy.")
           LocalDate date,
       @Result(
               key = "hour",
               heading = "Hour",
               unit = "h",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
               rule = "Begins at, in the order of the day and its night.")
           int hour,
       @Result(
@@ -1696,17 +522,6 @@ public final class LightingPapers {
               heading = "Mean load",
               form = NumberForm.ONE_DECIMAL,
               unit = "kW",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
               rule = "Of the hour.")
           double load) {}
 
@@ -1716,17 +531,6 @@ public final class LightingPapers {
       @Result(
               key = "at",
               heading = "Time",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
               rule = "The hour that begins, in the order of the day and its night.")
           LocalTime at,
       @Result(
@@ -1734,17 +538,6 @@ public final class LightingPapers {
               heading = "Generator 1",
               form = NumberForm.ONE_DECIMAL,
               unit = "kW",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
               rule =
                   "Mean load of the hour on its day of most energy: the first generator by name.")
           Double first,
@@ -1753,17 +546,6 @@ public final class LightingPapers {
               heading = "Generator 2",
               form = NumberForm.ONE_DECIMAL,
               unit = "kW",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
               rule =
                   "Mean load of the hour on its day of most energy: the second generator by name.")
           Double second,
@@ -1772,17 +554,6 @@ public final class LightingPapers {
               heading = "Generator 3",
               form = NumberForm.ONE_DECIMAL,
               unit = "kW",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
               rule =
                   "Mean load of the hour on its day of most energy: the third generator by name.")
           Double third,
@@ -1791,17 +562,6 @@ public final class LightingPapers {
               heading = "Generator 4",
               form = NumberForm.ONE_DECIMAL,
               unit = "kW",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
               rule =
                   "Mean load of the hour on its day of most energy: the fourth generator by name.")
           Double fourth) {}

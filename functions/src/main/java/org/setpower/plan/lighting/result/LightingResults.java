@@ -19,14 +19,18 @@ public final class LightingResults {
   public static final ResultTable<GroupResult> GROUP_RESULT = ResultTable.of(GroupResult.class);
   public static final ResultTable<SizeResult> SIZE_RESULT = ResultTable.of(SizeResult.class);
   public static final ResultTable<StockResult> STOCK_RESULT = ResultTable.of(StockResult.class);
-  public static final ResultTable<SupplyResult> SUPPLY_RESULT = ResultTable.of(SupplyResult.class);
-  public static final ResultTable<OutletResult> OUTLET_RESULT = ResultTable.of(OutletResult.class);
-  public static final ResultTable<RunResult> RUN_RESULT = ResultTable.of(RunResult.class);
-  public static final ResultTable<LoadResult> LOAD_RESULT = ResultTable.of(LoadResult.class);
+  public static final ResultTable<SupplyResult> SUPPLY_RESULT =
+      ResultTable.of(SupplyResult.class, Source.PLAN);
+  public static final ResultTable<OutletResult> OUTLET_RESULT =
+      ResultTable.of(OutletResult.class, Source.PLAN);
+  public static final ResultTable<RunResult> RUN_RESULT =
+      ResultTable.of(RunResult.class, Source.PLAN);
+  public static final ResultTable<LoadResult> LOAD_RESULT =
+      ResultTable.of(LoadResult.class, Source.PLAN);
   public static final ResultTable<EquipmentResult> EQUIPMENT_RESULT =
-      ResultTable.of(EquipmentResult.class);
+      ResultTable.of(EquipmentResult.class, Source.PLAN);
   public static final ResultTable<GeneratorResult> GENERATOR_RESULT =
-      ResultTable.of(GeneratorResult.class);
+      ResultTable.of(GeneratorResult.class, Source.PLAN_AND_SIZES);
   public static final ResultTable<ReadingResult> READING_RESULT =
       ResultTable.of(ReadingResult.class);
 
@@ -115,54 +119,10 @@ public final class LightingResults {
   /** Beside a source or a distro. */
   @Table(key = "supplies", heading = "Sources & distro", rows = 40)
   public record SupplyResult(
-      @Result(
-              key = "verdict",
-              heading = "Status",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
-              rule = "The worst of Reasons.")
-          Verdict verdict,
-      @Result(
-              key = "reasons",
-              heading = "Reasons",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
-              rule = "What is wrong, worst first.")
+      @Result(key = "verdict", heading = "Status", rule = "The worst of Reasons.") Verdict verdict,
+      @Result(key = "reasons", heading = "Reasons", rule = "What is wrong, worst first.")
           List<Finding> reasons,
-      @Result(
-              key = "fit",
-              heading = "Fit",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
-              rule = "Whether papers print it.")
-          boolean fit,
+      @Result(key = "fit", heading = "Fit", rule = "Whether papers print it.") boolean fit,
       @Result(
               key = "fedFrom",
               heading = "Fed from",
@@ -174,17 +134,6 @@ public final class LightingResults {
               heading = "Available",
               form = NumberForm.ONE_DECIMAL,
               unit = "A/leg",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
               rule =
                   "The smallest of its own and all upstream breakers, less what others take there.")
           Double available,
@@ -193,17 +142,6 @@ public final class LightingResults {
               heading = "L1",
               form = NumberForm.ONE_DECIMAL,
               unit = "A",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
               rule = "Peak of L1: loads by power factor and pairs by vectors.")
           Double amps1,
       @Result(
@@ -211,17 +149,6 @@ public final class LightingResults {
               heading = "L2",
               form = NumberForm.ONE_DECIMAL,
               unit = "A",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
               rule = "Peak of L2.")
           Double amps2,
       @Result(
@@ -229,17 +156,6 @@ public final class LightingResults {
               heading = "L3",
               form = NumberForm.ONE_DECIMAL,
               unit = "A",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
               rule = "Peak of L3.")
           Double amps3,
       @Result(
@@ -247,50 +163,13 @@ public final class LightingResults {
               heading = "Neutral",
               form = NumberForm.ONE_DECIMAL,
               unit = "A",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
               rule = "Legs by vectors, third harmonics added.")
           Double neutral,
-      @Result(
-              key = "peakDate",
-              heading = "Peak on",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
-              rule = "Day of the peak.")
-          LocalDate peakDate,
+      @Result(key = "peakDate", heading = "Peak on", rule = "Day of the peak.") LocalDate peakDate,
       @Result(
               key = "peakAt",
               heading = "Peak at",
               unit = ProjectTables.CLOCK,
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
               rule = "Time at which the peak begins.")
           Double peakAt,
       @Result(
@@ -298,71 +177,20 @@ public final class LightingResults {
               heading = "Headroom",
               form = NumberForm.ONE_DECIMAL,
               unit = "A/leg",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
               rule = "Available less the leg that carries most.")
           Double headroom,
       @Result(
               key = "imbalance",
               heading = "Imbalance",
               form = NumberForm.SHARE,
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
               rule = "Largest deviation of a leg from the mean, over the mean.")
           Double imbalance) {}
 
   /** Beside a row of outlets. */
   @Table(key = "outlets", heading = "Outlets", rows = 120)
   public record OutletResult(
-      @Result(
-              key = "verdict",
-              heading = "Status",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
-              rule = "The worst of Reasons.")
-          Verdict verdict,
-      @Result(
-              key = "reasons",
-              heading = "Reasons",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
-              rule = "What is wrong, worst first.")
+      @Result(key = "verdict", heading = "Status", rule = "The worst of Reasons.") Verdict verdict,
+      @Result(key = "reasons", heading = "Reasons", rule = "What is wrong, worst first.")
           List<Finding> reasons,
       @Result(
               key = "count",
@@ -375,17 +203,6 @@ public final class LightingResults {
               key = "used",
               heading = "In use",
               unit = "pcs",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
               rule = "Outlets in which something is plugged.")
           Integer used,
       @Result(
@@ -399,135 +216,33 @@ public final class LightingResults {
               heading = "Peak",
               form = NumberForm.ONE_DECIMAL,
               unit = "A",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
               rule = "Of the outlet or breaker that carries most.")
           Double peak,
-      @Result(
-              key = "peakPlace",
-              heading = "Peak outlet",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
-              rule = "Which outlet that is.")
+      @Result(key = "peakPlace", heading = "Peak outlet", rule = "Which outlet that is.")
           String peakPlace,
       @Result(
               key = "protects",
               heading = "Upstream breaker",
               unit = "A",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
               rule = "The smallest breaker from here to the source.")
           Double protects) {}
 
   /** Beside a cable run. */
   @Table(key = "runs", heading = "Cable runs", rows = 100)
   public record RunResult(
-      @Result(
-              key = "verdict",
-              heading = "Status",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
-              rule = "The worst of Reasons.")
-          Verdict verdict,
-      @Result(
-              key = "reasons",
-              heading = "Reasons",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
-              rule = "What is wrong, worst first.")
+      @Result(key = "verdict", heading = "Status", rule = "The worst of Reasons.") Verdict verdict,
+      @Result(key = "reasons", heading = "Reasons", rule = "What is wrong, worst first.")
           List<Finding> reasons,
-      @Result(
-              key = "fit",
-              heading = "Fit",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
-              rule = "Whether papers print it.")
-          boolean fit,
+      @Result(key = "fit", heading = "Fit", rule = "Whether papers print it.") boolean fit,
       @Result(
               key = "upstream",
               heading = "Upstream breaker",
               unit = "A",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
               rule = "The smallest breaker from its outlet to the source.")
           Double upstream,
       @Result(
               key = "protects",
               heading = "Protects",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
               rule = "Whether that breaker protects the cable as laid.")
           String protects,
       @Result(
@@ -535,51 +250,15 @@ public final class LightingResults {
               heading = "Cable rating",
               form = NumberForm.ONE_DECIMAL,
               unit = "A",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
               rule = "Table or maker's rating, times air, loaded conductors and installation.")
           Double rating,
-      @Result(
-              key = "ratingTable",
-              heading = "Table",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
-              rule = "Where the rating is from.")
+      @Result(key = "ratingTable", heading = "Table", rule = "Where the rating is from.")
           String ratingTable,
       @Result(
               key = "airUsed",
               heading = "Air",
               form = NumberForm.ONE_DECIMAL,
               unit = ProjectTables.TEMPERATURE,
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
               rule = "Typed, or the warmest day in use.")
           Double airUsed,
       @Result(
@@ -587,34 +266,12 @@ public final class LightingResults {
               heading = "Peak",
               form = NumberForm.ONE_DECIMAL,
               unit = "A",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
               rule = "Of the leg that carries most.")
           Double amps,
       @Result(
               key = "peakAt",
               heading = "Peak at",
               unit = ProjectTables.CLOCK,
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
               rule = "Time at which the peak begins.")
           Double peakAt,
       @Result(
@@ -622,17 +279,6 @@ public final class LightingResults {
               heading = "Neutral",
               form = NumberForm.ONE_DECIMAL,
               unit = "A",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
               rule = "Legs by vectors, third harmonics added.")
           Double neutral,
       @Result(
@@ -654,17 +300,6 @@ public final class LightingResults {
               heading = "Current for drop",
               form = NumberForm.ONE_DECIMAL,
               unit = "A",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
               rule =
                   "Mean of the leg and of what flows back over the neutral, at the largest drop.")
           Double dropAmps,
@@ -672,17 +307,6 @@ public final class LightingResults {
               key = "powerFactor",
               heading = "Power factor",
               form = NumberForm.TWO_DECIMALS,
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
               rule = "Of all loads behind it, at the largest drop.")
           Double powerFactor,
       @Result(
@@ -690,36 +314,14 @@ public final class LightingResults {
               heading = "Voltage drop",
               form = NumberForm.TWO_DECIMALS,
               unit = "V",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
               rule =
-                  "CABLE.DROP of Current for drop: leg to neutral (IEC 60364-5-52 annex G), of a pair"
-                      + " line to line.")
+                  "CABLE.DROP of Current for drop: leg to neutral (IEC 60364-5-52 annex G), of a"
+                      + " pair line to line.")
           Double drop,
       @Result(
               key = "totalDrop",
               heading = "Voltage drop from source",
               form = NumberForm.SHARE,
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
               rule = "Over all runs, with loads of constant power.")
           Double totalDrop,
       @Result(
@@ -727,33 +329,11 @@ public final class LightingResults {
               heading = "Voltage",
               form = NumberForm.ONE_DECIMAL,
               unit = "V",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
               rule = "At its end at the peak.")
           Double volts,
       @Result(
               key = "minSize",
               heading = "Min. size",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
               rule = "Smallest size that is rated for the breaker and keeps the max. drop.")
           String minSize,
       @Result(
@@ -761,17 +341,6 @@ public final class LightingResults {
               heading = "Max. length",
               form = NumberForm.ONE_DECIMAL,
               unit = ProjectTables.LENGTH,
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
               rule = "Longest run of this size that keeps the max. drop.")
           Double maxLength,
       @Result(
@@ -796,86 +365,17 @@ public final class LightingResults {
               heading = "Zs",
               form = NumberForm.THREE_DECIMALS,
               unit = "Ω",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
               rule = "Earth loop of source and cables.")
           Double loop) {}
 
   /** Beside a load. */
   @Table(key = "loads", heading = "Loads", rows = 200)
   public record LoadResult(
-      @Result(
-              key = "verdict",
-              heading = "Status",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
-              rule = "The worst of Reasons.")
-          Verdict verdict,
-      @Result(
-              key = "reasons",
-              heading = "Reasons",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
-              rule = "What is wrong, worst first.")
+      @Result(key = "verdict", heading = "Status", rule = "The worst of Reasons.") Verdict verdict,
+      @Result(key = "reasons", heading = "Reasons", rule = "What is wrong, worst first.")
           List<Finding> reasons,
-      @Result(
-              key = "fit",
-              heading = "Fit",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
-              rule = "Whether papers print it.")
-          boolean fit,
-      @Result(
-              key = "legUsed",
-              heading = "Leg",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
-              rule = "Of the outlet, decided, or suggested.")
+      @Result(key = "fit", heading = "Fit", rule = "Whether papers print it.") boolean fit,
+      @Result(key = "legUsed", heading = "Leg", rule = "Of the outlet, decided, or suggested.")
           String legUsed,
       @Result(
               key = "power",
@@ -896,54 +396,21 @@ public final class LightingResults {
               heading = "Current",
               form = NumberForm.ONE_DECIMAL,
               unit = "A",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
               rule =
-                  "Of one leg, all pieces on one place, at the voltage there; heaters and tungsten at that"
-                      + " of the source.")
+                  "Of one leg, all pieces on one place, at the voltage there; heaters and tungsten"
+                      + " at that of the source.")
           Double amps,
       @Result(
               key = "volts",
               heading = "Voltage",
               form = NumberForm.ONE_DECIMAL,
               unit = "V",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
               rule = "At the load at the peak, with loads of constant power.")
           Double volts,
       @Result(
               key = "upstream",
               heading = "Upstream breaker",
               unit = "A",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
               rule = "The smallest breaker from its place to the source.")
           Double upstream,
       @Result(
@@ -951,126 +418,29 @@ public final class LightingResults {
               heading = "On this breaker",
               form = NumberForm.ONE_DECIMAL,
               unit = "A",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
               rule = "Peak of all that hangs on its place.")
           Double shared) {}
 
   /** Beside a type of device. */
   @Table(key = "equipment", heading = "Equipment", rows = 60)
   public record EquipmentResult(
-      @Result(
-              key = "verdict",
-              heading = "Status",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
-              rule = "The worst of Reasons.")
-          Verdict verdict,
-      @Result(
-              key = "reasons",
-              heading = "Reasons",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
-              rule = "What is wrong, worst first.")
+      @Result(key = "verdict", heading = "Status", rule = "The worst of Reasons.") Verdict verdict,
+      @Result(key = "reasons", heading = "Reasons", rule = "What is wrong, worst first.")
           List<Finding> reasons,
       @Result(
               key = "atOnce",
               heading = "At once",
               unit = "pcs",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
               rule = "The most that are in use at one time.")
           Double atOnce,
-      @Result(
-              key = "toHire",
-              heading = "To hire",
-              unit = "pcs",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS
-              },
-              rule = "At once, less stock.")
+      @Result(key = "toHire", heading = "To hire", unit = "pcs", rule = "At once, less stock.")
           Double toHire) {}
 
   /** Beside a generator. */
   @Table(key = "generators", heading = "Generator", rows = 8)
   public record GeneratorResult(
-      @Result(
-              key = "verdict",
-              heading = "Status",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS,
-                Source.SIZES
-              },
-              rule = "The worst of Reasons.")
-          Verdict verdict,
-      @Result(
-              key = "reasons",
-              heading = "Reasons",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS,
-                Source.SIZES
-              },
-              rule = "What is wrong, worst first.")
+      @Result(key = "verdict", heading = "Status", rule = "The worst of Reasons.") Verdict verdict,
+      @Result(key = "reasons", heading = "Reasons", rule = "What is wrong, worst first.")
           List<Finding> reasons,
       @Result(
               key = "airUsed",
@@ -1168,18 +538,6 @@ public final class LightingResults {
               heading = "Proposed size",
               form = NumberForm.ONE_DECIMAL,
               unit = "kVA",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS,
-                Source.SIZES
-              },
               rule = "Smallest on offer that is enough.")
           Double proposed,
       @Result(
@@ -1187,18 +545,6 @@ public final class LightingResults {
               heading = "After derating",
               form = NumberForm.ONE_DECIMAL,
               unit = "kVA",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS,
-                Source.SIZES
-              },
               rule = "Size times derating.")
           Double left,
       @Result(
@@ -1206,54 +552,18 @@ public final class LightingResults {
               heading = "Engine after derating",
               form = NumberForm.ONE_DECIMAL,
               unit = "kW",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS,
-                Source.SIZES
-              },
               rule = "0.8 times the kVA after derating.")
           Double engineLeft,
       @Result(
               key = "share",
               heading = "Peak load",
               form = NumberForm.SHARE,
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS,
-                Source.SIZES
-              },
               rule = "Of alternator or engine after derating, whichever is loaded more.")
           Double share,
       @Result(
               key = "imbalance",
               heading = "Leg difference",
               form = NumberForm.SHARE,
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS,
-                Source.SIZES
-              },
               rule = "Highest leg less lowest, as a share of the rated current of a leg.")
           Double imbalance,
       @Result(
@@ -1297,89 +607,21 @@ public final class LightingResults {
               heading = "Fuel",
               form = NumberForm.ONE_DECIMAL,
               unit = ProjectTables.VOLUME,
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS,
-                Source.SIZES
-              },
               rule = "GENSET.FUEL of each quarter hour.")
           Double fuel,
       @Result(
               key = "cost",
               heading = "Fuel cost",
               form = NumberForm.TWO_DECIMALS,
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS,
-                Source.SIZES
-              },
               rule = "Fuel times price.")
           Double cost,
-      @Result(
-              key = "co2",
-              heading = "CO2",
-              unit = "kg",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS,
-                Source.SIZES
-              },
-              rule = "Of the fuel.")
-          Double co2,
-      @Result(
-              key = "refuelOn",
-              heading = "Refuel by, day",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS,
-                Source.SIZES
-              },
-              rule = "Day of that time.")
+      @Result(key = "co2", heading = "CO2", unit = "kg", rule = "Of the fuel.") Double co2,
+      @Result(key = "refuelOn", heading = "Refuel by, day", rule = "Day of that time.")
           LocalDate refuelOn,
       @Result(
               key = "refuelAt",
               heading = "Refuel by",
               unit = ProjectTables.CLOCK,
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS,
-                Source.SIZES
-              },
               rule =
                   "Start before which to refuel; where a full tank does not last a run, when it is"
                       + " empty. Do not refuel while it runs.")

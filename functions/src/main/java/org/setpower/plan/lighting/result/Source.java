@@ -1,5 +1,7 @@
 package org.setpower.plan.lighting.result;
 
+import java.util.List;
+
 /** The tables to fill, as result columns name what they are made of. */
 final class Source {
   static final String PROJECT = "project.*";
@@ -18,6 +20,14 @@ final class Source {
   static final String BATTERY_TYPES = "batteryTypes.*";
   static final String BATTERY_LOADS = "batteryLoads.*";
   static final String BATTERY_CHARGERS = "batteryChargers.*";
+
+  /** What decides the distribution: most figures are made of all of it. */
+  static final List<String> PLAN =
+      List.of(PROJECT, DAYS, GROUPS, SUPPLIES, OUTLETS, RUNS, LOADS, EQUIPMENT, GENERATORS);
+
+  /** The same, with the sizes that generators come in. */
+  static final List<String> PLAN_AND_SIZES =
+      List.of(PROJECT, DAYS, GROUPS, SUPPLIES, OUTLETS, RUNS, LOADS, EQUIPMENT, GENERATORS, SIZES);
 
   private Source() {}
 }
