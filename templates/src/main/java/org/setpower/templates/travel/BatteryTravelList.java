@@ -192,7 +192,7 @@ public final class BatteryTravelList implements PlanTemplate {
             book.list("Open issues", 16, "issues", "verdict", "where", "reasons")
                 .width("where", 60)
                 .width("reasons", 108)
-                .tall(2));
+                .tall(3));
   }
 
   private PlanTab checkIn() {
