@@ -214,9 +214,7 @@ class AccessibilityIT {
     question.isClosed();
   }
 
-  /** At night only: LibreOffice 7.4 has ended while this window closed after its buttons. */
   @Test
-  @Tag("nightly")
   void a_copy_and_its_folder_are_opened() throws Exception {
     for (Path earlier : copies()) {
       Files.delete(earlier);

@@ -5,12 +5,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.sun.star.accessibility.AccessibleRole;
 import com.sun.star.awt.Key;
 import com.sun.star.awt.KeyEvent;
+import com.sun.star.awt.XCallback;
 import com.sun.star.awt.XExtendedToolkit;
+import com.sun.star.awt.XRequestCallback;
 import com.sun.star.awt.XToolkitRobot;
 import com.sun.star.awt.XWindow;
 import com.sun.star.script.XLibraryContainer;
 import com.sun.star.script.provider.XScriptProvider;
 import com.sun.star.script.provider.XScriptProviderFactory;
+import com.sun.star.uno.Any;
 import com.sun.star.uno.UnoRuntime;
 import java.io.IOException;
 import java.io.InputStream;
@@ -182,7 +185,10 @@ public final class ShownWindow {
     return -1;
   }
 
-  /** Presses a key of com.sun.star.awt.Key. */
+  /**
+   * Presses a key of com.sun.star.awt.Key, and releases it where the press has not closed the
+   * window: the release for a window that is gone ends the office.
+   */
   void press(short key) throws Exception {
     KeyEvent event = new KeyEvent();
     event.Source =
@@ -190,11 +196,21 @@ public final class ShownWindow {
     event.KeyCode = key;
     XToolkitRobot robot = office.service(XToolkitRobot.class, "com.sun.star.awt.Toolkit");
     robot.keyPress(event);
-    try {
+    waitForEvents(); // the press
+    waitForEvents(); // the closing that it asked for
+    if (titles(office).contains(title)) {
       robot.keyRelease(event);
-    } catch (com.sun.star.uno.RuntimeException closedByThePress) {
-      // then there is nothing to release
     }
+  }
+
+  /** Waits until the office has done all events that it has been sent so far. */
+  private void waitForEvents() throws Exception {
+    CompletableFuture<Void> done = new CompletableFuture<>();
+    XCallback callback = nothing -> done.complete(null);
+    office
+        .service(XRequestCallback.class, "com.sun.star.awt.AsyncCallback")
+        .addCallback(callback, Any.VOID);
+    done.get(PATIENCE, TimeUnit.MILLISECONDS);
   }
 
   /**
