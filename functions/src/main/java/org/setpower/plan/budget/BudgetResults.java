@@ -911,6 +911,7 @@ public final class BudgetResults {
       @Result(
               key = "approved",
               heading = "Approved",
+              translated = true,
               from = "project.approved",
               rule = "Once Budget approved on has a day.")
           Boolean approved,

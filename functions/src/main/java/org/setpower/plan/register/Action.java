@@ -1,9 +1,9 @@
 package org.setpower.plan.register;
 
-import org.setpower.base.TextEnum;
+import org.setpower.plan.finding.ResultWord;
 
 /** What is to be done with a battery next, the most urgent first. */
-public enum Action implements TextEnum {
+public enum Action implements ResultWord {
   WARN("warn the client"),
   CALL_BACK("call back"),
   QUARANTINE("quarantine"),

@@ -518,6 +518,7 @@ public final class RegisterResults {
       @Result(
               key = "status",
               heading = "State",
+              translated = true,
               from = {
                 "batteries.place",
                 "batteries.serial",
@@ -546,6 +547,7 @@ public final class RegisterResults {
       @Result(
               key = "fit",
               heading = "Fit to go out",
+              translated = true,
               from = {
                 "batteries.place",
                 "batteries.serial",
@@ -660,6 +662,7 @@ public final class RegisterResults {
       @Result(
               key = "state",
               heading = "Test",
+              translated = true,
               from = {"slip.serial", "batteries.status"},
               rule = "Says so where no test is valid.")
           Status state,

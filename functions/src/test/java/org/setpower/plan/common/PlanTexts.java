@@ -7,9 +7,11 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
+import org.setpower.base.TextEnum;
 import org.setpower.plan.finding.CommonFinding;
 import org.setpower.plan.finding.Finding;
 import org.setpower.plan.finding.FindingKey;
+import org.setpower.plan.finding.ResultWord;
 import org.setpower.registry.groups.FunctionRegistry;
 
 /** All texts of all plans that users read and that are translated. */
@@ -51,12 +53,30 @@ final class PlanTexts {
       }
       for (ResultTable<?> table : model.results()) {
         all.add(table.heading());
-        table.columns().forEach(c -> all.addAll(List.of(c.heading(), c.rule())));
+        for (ResultColumn column : table.columns()) {
+          all.addAll(List.of(column.heading(), column.rule()));
+          all.addAll(words(column));
+        }
       }
     }
     all.add(Issues.MORE);
     all.remove("");
     return all;
+  }
+
+  /** The words that a result shows in the reader's language. */
+  private static List<String> words(ResultColumn column) {
+    boolean isTranslated =
+        column.translated() || ResultWord.class.isAssignableFrom(column.type());
+    if (isTranslated && column.type() == Boolean.class) {
+      return List.of("yes", "no");
+    }
+    if (!isTranslated || !column.type().isEnum()) {
+      return List.of();
+    }
+    return Arrays.stream(column.type().getEnumConstants())
+        .map(c -> ((TextEnum) c).word())
+        .toList();
   }
 
   /** Notes what it is asked for. */

@@ -12,9 +12,11 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.setpower.base.TextEnum;
 import org.setpower.plan.common.Answer;
 import org.setpower.plan.common.InputColumn;
 import org.setpower.plan.common.InputTable;
+import org.setpower.plan.finding.ResultWord;
 import org.setpower.registry.groups.CableFunctions;
 import org.setpower.templates.TemplateRegistry;
 import org.setpower.templates.example.PlanTemplate;
@@ -202,6 +204,35 @@ class PlanWorkbookTest {
     workbook
         .parts(PlanList.class)
         .forEach(l -> assertThat(l.rows()).isLessThanOrEqualTo(l.results().rows()));
+  }
+
+  /** What is typed from a list stays English; what is printed is read by others. */
+  @ParameterizedTest
+  @MethodSource("workbooks")
+  void words_on_papers_are_those_of_the_reader(PlanWorkbook workbook) {
+    List<String> english = new ArrayList<>();
+    for (PlanTab tab : workbook.tabs()) {
+      if (tab.isPaper()) {
+        tab.parts().stream()
+            .flatMap(PlanWorkbookTest::printed)
+            .map(workbook::result)
+            .filter(c -> TextEnum.class.isAssignableFrom(c.type()) || c.type() == Boolean.class)
+            .filter(c -> !InputCells.isVerdict(c) && !c.translated())
+            .filter(c -> !ResultWord.class.isAssignableFrom(c.type()))
+            .forEach(c -> english.add(tab.name() + ": " + c.path()));
+      }
+    }
+    assertThat(english).isEmpty();
+  }
+
+  private static Stream<String> printed(PlanPart part) {
+    if (part instanceof PlanList list) {
+      return list.columns().stream();
+    }
+    if (part instanceof PlanLetter letter) {
+      return letter.columns().stream();
+    }
+    return part instanceof PlanFigures figures ? figures.columns().stream() : Stream.empty();
   }
 
   /** Cells of a block cost time whether they hold something or not. */

@@ -43,7 +43,8 @@ public final class GeneratorPapers {
       @Result(key = "rcd", heading = "RCD", rule = "Rating and type.") String rcd,
       @Result(key = "outlet", heading = "Outlet", rule = "Connectors of the cable runs from it.")
           String outlet,
-      @Result(key = "bond", heading = "Neutral bonded", rule = "As typed.") NeutralBond bond,
+      @Result(key = "bond", translated = true, heading = "Neutral bonded", rule = "As typed.")
+          NeutralBond bond,
       @Result(
               key = "amps1",
               heading = "L1",

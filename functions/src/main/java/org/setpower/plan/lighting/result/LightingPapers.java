@@ -277,6 +277,7 @@ public final class LightingPapers {
           String cores,
       @Result(
               key = "singles",
+              translated = true,
               heading = "Connect earth first",
               rule =
                   "Single-core cables: earth, neutral, legs; disconnect in reverse (NEC 520.53,"
