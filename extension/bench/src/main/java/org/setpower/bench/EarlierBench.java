@@ -79,8 +79,8 @@ public final class EarlierBench {
               "battery plan, example",
               new Book("examples/battery-day-example.ods", "Devices", "C6", 1, "H6"),
               new Book("examples/battery-plan-example.ods", "Positions", "E9", 92, "T9"),
-              OptionalDouble.of(1),
-              OptionalDouble.of(1)),
+              OptionalDouble.empty(),
+              OptionalDouble.empty()),
           new Pair(
               "lighting plan, example",
               new Book("examples/lighting-power-plan-example.ods", "Loads", "E6", 1, "N6"),
@@ -91,20 +91,20 @@ public final class EarlierBench {
               "rental quote, example",
               new Book("examples/rental-quote-example.ods", "Quote", "C6", 1, "Q6"),
               new Book("examples/rental-quote-example.ods", "Quote", "D8", 1, "Y8"),
-              OptionalDouble.of(1),
-              OptionalDouble.of(1)),
+              OptionalDouble.empty(),
+              OptionalDouble.empty()),
           new Pair(
               "power budget, example",
               new Book("examples/power-budget-example.ods", "Options", "C6", 382, "N6"),
               new Book("examples/power-budget-example.ods", "Options & scenarios", "C9", 382, "L9"),
-              OptionalDouble.of(1),
-              OptionalDouble.of(1)),
+              OptionalDouble.empty(),
+              OptionalDouble.empty()),
           new Pair(
               "battery travel list, example",
               new Book("examples/flight-packing-list-example.ods", "Packs", "C6", 10, "S6"),
               new Book("examples/battery-travel-list-example.ods", "Batteries", "D8", 8, "AB8"),
-              OptionalDouble.of(1),
-              OptionalDouble.of(1)));
+              OptionalDouble.empty(),
+              OptionalDouble.empty()));
 
   /** Arguments: the packed extension, the packed extension of then, the folder for the table. */
   public static void main(String[] args) throws Exception {
