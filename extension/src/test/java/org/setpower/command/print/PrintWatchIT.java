@@ -3,15 +3,20 @@ package org.setpower.command.print;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.sun.star.beans.PropertyValue;
+import com.sun.star.container.XEnumeration;
 import com.sun.star.document.XUndoManagerSupplier;
 import com.sun.star.frame.XController;
 import com.sun.star.frame.XDispatchHelper;
 import com.sun.star.frame.XDispatchProvider;
+import com.sun.star.frame.XFrame;
 import com.sun.star.frame.XModel;
+import com.sun.star.frame.XModel2;
 import com.sun.star.lang.XComponent;
 import com.sun.star.sheet.XPrintAreas;
 import com.sun.star.sheet.XSpreadsheetView;
 import com.sun.star.table.CellRangeAddress;
+import com.sun.star.uno.UnoRuntime;
+import com.sun.star.util.XCloseable;
 import com.sun.star.util.XModifiable;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -63,12 +68,14 @@ class PrintWatchIT {
     return Uno.as(XModel.class, document).getCurrentController();
   }
 
-  private static void dispatch(XComponent document, String url, PropertyValue... arguments)
-      throws Exception {
+  private static void dispatch(XComponent document, String url) throws Exception {
+    dispatch(view(document).getFrame(), url);
+  }
+
+  private static void dispatch(XFrame window, String url) throws Exception {
     office
         .service(XDispatchHelper.class, "com.sun.star.frame.DispatchHelper")
-        .executeDispatch(
-            Uno.as(XDispatchProvider.class, view(document).getFrame()), url, "", 0, arguments);
+        .executeDispatch(Uno.as(XDispatchProvider.class, window), url, "", 0, new PropertyValue[0]);
   }
 
   @Test
@@ -78,8 +85,7 @@ class PrintWatchIT {
     printAll(document);
     Uno.as(XModifiable.class, document).setModified(false);
     try {
-      dispatch(document, ".uno:PrintPreview");
-      assertThat(Uno.as(XSpreadsheetView.class, view(document))).as("the preview came").isNull();
+      showPreview(view(document).getFrame());
       assertThat(lastRow(document)).isEqualTo(fitted);
       assertThat(Uno.as(XModifiable.class, document).isModified()).isFalse();
       dispatch(document, ".uno:ClosePreview");
@@ -94,7 +100,7 @@ class PrintWatchIT {
     XComponent document = office.open(EXAMPLE);
     printAll(document);
     try {
-      dispatch(document, ".uno:PrintPreview");
+      showPreview(view(document).getFrame());
       dispatch(document, ".uno:ClosePreview");
       assertThat(lastRow(document)).isLessThan(ALL_ROWS);
       Uno.as(XUndoManagerSupplier.class, document).getUndoManager().undo();
@@ -102,6 +108,59 @@ class PrintWatchIT {
     } finally {
       Office.discard(document);
     }
+  }
+
+  @Test
+  void a_second_window_prints_too_and_when_the_first_is_closed() throws Exception {
+    XComponent document = office.open(EXAMPLE);
+    int fitted = lastRow(document);
+    try {
+      XController first = view(document);
+      dispatch(document, ".uno:NewWindow");
+      XController second = ShownWindow.until("a window", () -> otherThan(first, document));
+      XModel model = Uno.as(XModel.class, document);
+      printAll(document);
+      preview(second);
+      assertThat(lastRow(document)).isEqualTo(fitted);
+      assertThat(model.getCurrentController()).isNotNull();
+
+      Uno.as(XCloseable.class, first.getFrame()).close(true);
+      assertThat(otherThan(first, document)).isNotNull();
+      printAll(document);
+      preview(otherThan(first, document));
+      assertThat(lastRow(document)).isEqualTo(fitted);
+    } finally {
+      Office.discard(document);
+    }
+  }
+
+  private static void showPreview(XFrame window) throws Exception {
+    dispatch(window, ".uno:PrintPreview");
+    ShownWindow.until("the preview", () -> isPreview(window.getController()) ? window : null);
+  }
+
+  private static boolean isPreview(XController view) {
+    return view != null && Uno.as(XSpreadsheetView.class, view) == null;
+  }
+
+  /** Shows the preview in a window and closes it; there is another view afterwards. */
+  private static void preview(XController view) throws Exception {
+    XFrame window = view.getFrame();
+    showPreview(window);
+    dispatch(window, ".uno:ClosePreview");
+    ShownWindow.until("the sheet", () -> Uno.as(XSpreadsheetView.class, window.getController()));
+  }
+
+  /** A view of the document that is not this one; null as long as there is none. */
+  private static XController otherThan(XController known, XComponent document) throws Exception {
+    XEnumeration views = Uno.as(XModel2.class, document).getControllers();
+    while (views.hasMoreElements()) {
+      XController view = Uno.as(XController.class, views.nextElement());
+      if (!UnoRuntime.areSame(view, known)) {
+        return view;
+      }
+    }
+    return null;
   }
 
   /** A paper for the client, a plan with a drawing, a page that flows: none stops the preview. */
@@ -117,8 +176,7 @@ class PrintWatchIT {
   void every_example_can_be_previewed(String name) throws Exception {
     XComponent document = office.open(Path.of("target/sheets/examples/" + name + "-example.ods"));
     try {
-      dispatch(document, ".uno:PrintPreview");
-      assertThat(Uno.as(XSpreadsheetView.class, view(document))).as("the preview came").isNull();
+      showPreview(view(document).getFrame());
       dispatch(document, ".uno:ClosePreview");
     } finally {
       Office.discard(document);
