@@ -13,6 +13,7 @@ import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.setpower.addin.SharedOffice;
@@ -24,6 +25,7 @@ import org.setpower.uno.Uno;
  * Hidden tabs are shown one after another, twice in a row, and hidden again, with rows added and
  * removed in between: an office once ended in such a row of steps.
  */
+@Tag("one-office")
 class ShowTabsIT {
   private static final int ROUNDS = 2;
 

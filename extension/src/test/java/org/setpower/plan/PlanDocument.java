@@ -1,6 +1,7 @@
 package org.setpower.plan;
 
 import com.sun.star.lang.XComponent;
+import com.sun.star.sheet.XCalculatable;
 import com.sun.star.sheet.XCellAddressable;
 import com.sun.star.sheet.XCellRangeAddressable;
 import com.sun.star.sheet.XCellRangeData;
@@ -75,7 +76,11 @@ public final class PlanDocument {
   public static PlanDocument of(XComponent blank, PlanModel model, int most, int bandRows)
       throws Exception {
     PlanDocument plan = new PlanDocument(blank, model);
+    XCalculatable calculation = Uno.as(XCalculatable.class, blank);
+    calculation.enableAutomaticCalculation(false);
     plan.build(most, bandRows);
+    calculation.enableAutomaticCalculation(true);
+    calculation.calculate();
     return plan;
   }
 
@@ -97,7 +102,6 @@ public final class PlanDocument {
       results(table);
       notes(table.key());
     }
-    TestSheet.firstOf(document).calculate();
   }
 
   private void inputs(InputTable<?> table) throws Exception {
@@ -341,6 +345,20 @@ public final class PlanDocument {
     }
     String range = "B" + (KEYS + 1) + ":" + letters(keys.size()) + (KEYS + data.length);
     UnoRuntime.queryInterface(XCellRangeData.class, tab(table).range(range)).setDataArray(data);
+  }
+
+  /** Types rows into several tables. */
+  public void fill(Map<String, List<Map<String, Object>>> tables) {
+    atOnce(() -> tables.forEach(this::fill));
+  }
+
+  /** Types cells and calculates once, afterwards. */
+  public void atOnce(Runnable typing) {
+    XCalculatable calculation = Uno.as(XCalculatable.class, document);
+    calculation.enableAutomaticCalculation(false);
+    typing.run();
+    calculation.enableAutomaticCalculation(true);
+    calculation.calculate();
   }
 
   /** What a result cell shows. */

@@ -41,6 +41,7 @@ import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.setpower.addin.SharedOffice;
@@ -484,6 +485,7 @@ class ExportValuesIT {
   }
 
   @Test
+  @Tag("one-office")
   void ten_thousand_cells_are_copied() throws Exception {
     sheet.put("A1", 25).put("A2", "=A1+0.01").put("B1", DROP + "(\"2.5 mm²\";A1;16)");
     UnoRuntime.queryInterface(XCellSeries.class, sheet.range("A2:A10000"))
