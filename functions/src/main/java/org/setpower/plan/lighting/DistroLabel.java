@@ -22,6 +22,8 @@ final class DistroLabel {
 
   private static final String FED = "Fed from {0}, breaker {1} A.";
   private static final String STOP = "stop: do not connect it. The reason is on Summary.";
+  private static final String UPSTREAM =
+      "stop: do not connect it. {0}, which feeds it, is a stop. The reason is on Summary.";
   private static final String WITHHELD = "Not on this label, because of a stop: {0,number,0}.";
   private static final String ISOLATE = "Isolate the supply before any connection is changed.";
 
@@ -29,7 +31,7 @@ final class DistroLabel {
 
   /** What stands on labels. */
   static List<String> words() {
-    return List.of(PLAIN, FED, STOP, WITHHELD, ISOLATE);
+    return List.of(PLAIN, FED, STOP, UPSTREAM, WITHHELD, ISOLATE);
   }
 
   static List<LightingPapers.LabelRow> of(
@@ -48,7 +50,8 @@ final class DistroLabel {
       rows.add(line("line", null, day));
     }
     Node node = network.supplies().get(judged.row());
-    if (judged.fit() && plan.isFitUpstream(node)) {
+    String upstream = plan.stopUpstream(node.parent());
+    if (judged.fit() && upstream == null) {
       String from = LightingTables.fedFrom(node);
       Double breaker = LightingTables.known(node.protectingBreaker());
       if (from != null && breaker != null) {
@@ -73,7 +76,8 @@ final class DistroLabel {
         rows.add(line("stop", null, Phrase.of(WITHHELD, withheld)));
       }
     } else {
-      rows.add(line("stop", null, Phrase.of(STOP)));
+      Phrase why = upstream == null ? Phrase.of(STOP) : Phrase.of(UPSTREAM, upstream);
+      rows.add(line("stop", null, why));
     }
     rows.add(line("caution", null, Phrase.of(ISOLATE)));
     rows.add(line("", null, null));

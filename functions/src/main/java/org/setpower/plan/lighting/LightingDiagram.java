@@ -180,6 +180,8 @@ final class LightingDiagram {
   private DiagramNode node(Node node) {
     List<Finding> stops = stops(node);
     String see = see(node, stops);
+    String upstream =
+        node.kind() == Node.Kind.RUN && stops.isEmpty() ? plan.stopUpstream(node.parent()) : null;
     List<DiagramNode> children = new ArrayList<>();
     List<String> idle = new ArrayList<>();
     Set<Integer> idleRows = new HashSet<>();
@@ -220,7 +222,8 @@ final class LightingDiagram {
         children,
         idle,
         idleStops,
-        see);
+        see,
+        upstream == null ? "" : upstream);
   }
 
   /** Where the stops of its row stand, when they do not stand at this outlet. */

@@ -259,7 +259,8 @@ final class LightingHandouts {
         flows.shown(node).amps(),
         node.hasNeutral() ? (Double) flows.shownNeutral(node) : null,
         withheld,
-        nights.of(node));
+        nights.of(node),
+        plan.stopUpstream(node));
   }
 
   private static Double rcd(Node node) {
@@ -281,6 +282,7 @@ final class LightingHandouts {
               PlannedLoad load = plan.loads().get(j.row());
               Node first = load.parts().get(0).node();
               Node outlet = outlet(first);
+              String upstream = upstream(load);
               return new LightingPapers.PluggingRow(
                   typed.place(),
                   outlet == first ? typed.place() : outlet.name(),
@@ -294,15 +296,25 @@ final class LightingHandouts {
                   typed.location(),
                   typed.from(),
                   typed.to(),
-                  j.verdict(),
+                  upstream == null ? j.verdict() : Verdict.STOP,
                   nights.of(load),
-                  TICK);
+                  TICK,
+                  upstream);
             })
         .sorted(
             Comparator.comparing((LightingPapers.PluggingRow r) -> byNumber(r.outlet()))
                 .thenComparing(r -> byNumber(r.place()))
                 .thenComparing(LightingPapers.PluggingRow::toString))
         .toList();
+  }
+
+  /** A stop above a place of a load; null without one. */
+  private String upstream(PlannedLoad load) {
+    return load.parts().stream()
+        .map(p -> plan.stopUpstream(p.node()))
+        .filter(Objects::nonNull)
+        .findFirst()
+        .orElse(null);
   }
 
   /** The outlet of a distro through which a place is fed, else the source. */
@@ -351,6 +363,7 @@ final class LightingHandouts {
     for (RunCable cable : cables) {
       Run typed = cable.typed();
       Connector connector = orders.connector(cable);
+      String upstream = plan.stopUpstream(cable.node());
       rows.add(
           new LightingPapers.PullRow(
               typed.to(),
@@ -362,10 +375,11 @@ final class LightingHandouts {
               cable.cores().isSingle() ? true : null,
               feeds(cable.node(), items),
               location(cable.node()),
-              plan.runs().row(cable.node().row()).verdict(),
+              upstream == null ? plan.runs().row(cable.node().row()).verdict() : Verdict.STOP,
               connector == null ? null : connector.word(),
               nights.of(cable.node()),
-              TICK));
+              TICK,
+              upstream));
     }
     return rows;
   }
