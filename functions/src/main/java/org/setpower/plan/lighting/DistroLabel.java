@@ -2,6 +2,8 @@ package org.setpower.plan.lighting;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.setpower.base.Numbers;
 import org.setpower.plan.common.InputRow;
@@ -24,6 +26,7 @@ final class DistroLabel {
   private static final String STOP = "stop: do not connect it. The reason is on Summary.";
   private static final String UPSTREAM =
       "stop: do not connect it. {0}, which feeds it, is a stop. The reason is on Summary.";
+  private static final String TOGETHER = "RCDs behind {0} trip with it; accepted: {1}.";
   private static final String WITHHELD = "Not on this label, because of a stop: {0,number,0}.";
   private static final String ISOLATE = "Isolate the supply before any connection is changed.";
 
@@ -31,7 +34,7 @@ final class DistroLabel {
 
   /** What stands on labels. */
   static List<String> words() {
-    return List.of(PLAIN, FED, STOP, UPSTREAM, WITHHELD, ISOLATE);
+    return List.of(PLAIN, FED, STOP, UPSTREAM, TOGETHER, WITHHELD, ISOLATE);
   }
 
   static List<LightingPapers.LabelRow> of(
@@ -72,6 +75,8 @@ final class DistroLabel {
           withheld += place.withheld();
         }
       }
+      accepted(node, plan)
+          .forEach((who, at) -> rows.add(line("line", null, Phrase.of(TOGETHER, at, who))));
       if (withheld > 0) {
         rows.add(line("stop", null, Phrase.of(WITHHELD, withheld)));
       }
@@ -82,6 +87,19 @@ final class DistroLabel {
     rows.add(line("caution", null, Phrase.of(ISOLATE)));
     rows.add(line("", null, null));
     return rows;
+  }
+
+  /** By the role that accepts it, the outlets whose RCD trips with one behind it. */
+  private static Map<String, String> accepted(Node distro, LightingCalculation plan) {
+    Map<String, String> outlets = new TreeMap<>();
+    for (Node outlet : distro.children()) {
+      String who =
+          outlet.kind() == Node.Kind.RUN ? null : plan.outletJudge().acceptedBy(outlet);
+      if (who != null) {
+        outlets.merge(who, outlet.name(), (all, one) -> all + ", " + one);
+      }
+    }
+    return outlets;
   }
 
   private static LightingPapers.LabelRow line(String kind, String place, Phrase text) {

@@ -64,7 +64,7 @@ public final class LightingPowerPlan implements PlanTemplate {
                     .width("connector", 40)
                     .width("breaker", NARROW)
                     .width("curve", NARROW)
-                    .optional("rcdType", "circuits")
+                    .optional("rcdType", "together")
                     .shows("legsOf", "used", "peak", "peakPlace", "protects")
                     .width("legsOf", 52)
                     .width("peakPlace", NARROW)),

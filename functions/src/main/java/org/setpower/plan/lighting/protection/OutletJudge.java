@@ -183,7 +183,15 @@ public final class OutletJudge {
         .findFirst()
         .ifPresent(n -> rcd(row, Network.protectedPlace(n), findings));
     rcds(fed.stream().filter(n -> n.rcd().isThere()).toList(), findings);
+    if (typed.together() != null) {
+      findings.removeIf(f -> f.key() == LightingFinding.RCD_SELECTIVITY);
+    }
     return findings;
+  }
+
+  /** Who accepts that the RCD of an outlet trips with one behind it; null where none does. */
+  public String acceptedBy(Node outlet) {
+    return together.containsKey(outlet) ? network.outlet(outlet).together() : null;
   }
 
   /** A connector burns behind a breaker that is larger than it. */
