@@ -255,6 +255,7 @@ public final class LightingPowerPlan implements PlanTemplate {
                         "",
                         120,
                         "batteryChanges",
+                        "tick",
                         "date",
                         "by",
                         "item",
@@ -263,6 +264,7 @@ public final class LightingPowerPlan implements PlanTemplate {
                         "on",
                         "off",
                         "to")
+                    .width("tick", 14)
                     .width("item", 44)),
         PlanTab.of(
                 "Battery stock",
