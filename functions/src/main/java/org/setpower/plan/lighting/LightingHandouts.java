@@ -114,7 +114,7 @@ final class LightingHandouts {
       most =
           Math.max(
               most,
-              state.active().stream()
+              IntStream.of(state.on())
                   .mapToObj(flows.loads()::get)
                   .mapToDouble(l -> l.watts() * l.quantity())
                   .sum());
@@ -225,7 +225,7 @@ final class LightingHandouts {
     double[] now = new double[count];
     for (LoadState state : flows.shownStates()) {
       Arrays.fill(now, 0);
-      for (int i = state.active().nextSetBit(0); i >= 0; i = state.active().nextSetBit(i + 1)) {
+      for (int i : state.on()) {
         for (int p = 0; p < slots[i].length; p++) {
           now[slots[i][p]] += loads.get(i).parts().get(p).quantity();
         }

@@ -380,7 +380,7 @@ final class LightingTables {
     double[] now = new double[most.length];
     for (LoadState state : flows.states()) {
       Arrays.fill(now, 0);
-      for (int i = state.active().nextSetBit(0); i >= 0; i = state.active().nextSetBit(i + 1)) {
+      for (int i : state.on()) {
         if (items[i] >= 0) {
           now[items[i]] += loads.get(i).quantity();
         }

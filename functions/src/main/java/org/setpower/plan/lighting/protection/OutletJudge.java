@@ -86,7 +86,7 @@ public final class OutletJudge {
     double[] now = new double[leakage.length];
     for (LoadState state : flows.states()) {
       Arrays.fill(now, 0);
-      for (int i = state.active().nextSetBit(0); i >= 0; i = state.active().nextSetBit(i + 1)) {
+      for (int i : state.on()) {
         for (Leak leak : leaks.get(i)) {
           now[leak.node()] += leak.milliamps();
         }
