@@ -61,6 +61,8 @@ final class LightingHandouts {
   private final Nights nights;
   private final OrderList orders;
   private List<RunCable> laid;
+  private List<LightingPapers.PlaceRow> placeRows;
+  private Map<Node, Map<String, Double>> mostAtOnce;
 
   LightingHandouts(LightingCalculation plan) {
     this.plan = plan;
@@ -131,7 +133,13 @@ final class LightingHandouts {
         nights.head());
   }
 
+  /** Outlets in use; made once. */
   List<LightingPapers.PlaceRow> distribution() {
+    placeRows = placeRows == null ? places() : placeRows;
+    return placeRows;
+  }
+
+  private List<LightingPapers.PlaceRow> places() {
     Map<Node, List<String>> plugged = new HashMap<>();
     Map<Node, Map<String, Double>> items = pluggedAtOnce();
     Map<Node, Integer> withheld = new HashMap<>();
@@ -206,6 +214,11 @@ final class LightingHandouts {
 
   /** By place the most pieces of each item that are in use at one time and fit. */
   private Map<Node, Map<String, Double>> pluggedAtOnce() {
+    mostAtOnce = mostAtOnce == null ? countAtOnce() : mostAtOnce;
+    return mostAtOnce;
+  }
+
+  private Map<Node, Map<String, Double>> countAtOnce() {
     List<PlannedLoad> loads = flows.loads();
     Map<Node, Map<String, Integer>> places = new HashMap<>();
     int[][] slots = new int[loads.size()][];
