@@ -289,23 +289,31 @@ public final class LightingPowerPlan implements PlanTemplate {
                         "",
                         80,
                         "distribution",
-                        "upstream",
                         "place",
                         "connector",
+                        "plugged",
                         "breaker",
                         "rcd",
-                        "plugged",
                         "legs",
                         "amps",
                         "neutral",
                         "nights",
+                        "upstream",
                         "withheld")
-                    .width("connector", 44)
-                    .width("plugged", 84)
-                    .width("nights", 32)),
+                    .width("place", 22)
+                    .width("connector", 38)
+                    .width("plugged", 76)
+                    .width("breaker", 16)
+                    .width("rcd", 14)
+                    .width("legs", 18)
+                    .width("amps", 16)
+                    .width("neutral", 16)
+                    .width("nights", 28)
+                    .width("upstream", 18)
+                    .width("withheld", 16)),
         PlanTab.of("Loads by outlet", "What to plug where. " + RCDS)
             .hidden()
-            .paper()
+            .upright()
             .with(
                 book.lines("", "summary", "day", "loadsWithheld"),
                 book.list(
@@ -313,28 +321,36 @@ public final class LightingPowerPlan implements PlanTemplate {
                         120,
                         "plugging",
                         "tick",
-                        "verdict",
-                        "upstream",
                         "outlet",
-                        "breaker",
-                        "cable",
                         "item",
                         "quantity",
                         "legs",
                         "amps",
+                        "breaker",
+                        "cable",
                         "location",
                         "nights",
                         "from",
-                        "to")
-                    .width("tick", 14)
-                    .width("cable", 48)
-                    .width("item", 40)
-                    .width("legs", 16)
-                    .width("location", 30)
-                    .width("nights", 30)),
+                        "to",
+                        "verdict",
+                        "upstream")
+                    .width("tick", 13)
+                    .width("outlet", 24)
+                    .width("item", 34)
+                    .width("quantity", 12)
+                    .width("legs", 14)
+                    .width("amps", 16)
+                    .width("breaker", 16)
+                    .width("cable", 28)
+                    .width("location", 22)
+                    .width("nights", 20)
+                    .width("from", 14)
+                    .width("to", 14)
+                    .width("verdict", 14)
+                    .width("upstream", 18)),
         PlanTab.of("Cable pull", "Which cable is laid where. " + DRUMS)
             .hidden()
-            .paper()
+            .upright()
             .with(
                 PlanText.cautions(SINGLES),
                 book.lines("", "summary", "day", "runsWithheld"),
@@ -344,8 +360,6 @@ public final class LightingPowerPlan implements PlanTemplate {
                         60,
                         "pull",
                         "tick",
-                        "verdict",
-                        "upstream",
                         "to",
                         "from",
                         "length",
@@ -356,18 +370,30 @@ public final class LightingPowerPlan implements PlanTemplate {
                         "singles",
                         "feeds",
                         "location",
-                        "nights")
-                    .width("tick", 14)
-                    .width("connector", 40)
-                    .width("feeds", 44)
-                    .width("location", 30)
-                    .width("nights", 30)),
+                        "nights",
+                        "verdict",
+                        "upstream")
+                    .width("tick", 16)
+                    .width("to", 24)
+                    .width("from", 24)
+                    .width("length", 16)
+                    .width("pieces", 18)
+                    .width("size", 16)
+                    .width("cores", 16)
+                    .width("connector", 26)
+                    .width("singles", 16)
+                    .width("feeds", 28)
+                    .width("location", 20)
+                    .width("nights", 18)
+                    .width("verdict", 14)
+                    .width("upstream", 18)),
         PlanTab.page(
                 "Generator sheet",
                 "For the generator operator: what to connect, running times, fuel, log.")
             .hidden()
             .grid(24)
-            .prints(12)
+            .flowing()
+            .prints(24)
             .with(
                 book.lines("", "summary", "day"),
                 book.list(
@@ -440,14 +466,14 @@ public final class LightingPowerPlan implements PlanTemplate {
                     .width("fuel", 24)
                     .width("meter", 32)
                     .width("delivered", 24),
-                book.list("Load by hour", 24, "profile", "generator", "date", "hour", "load")
+                book.list("Load by hour", 96, "profile", "generator", "date", "hour", "load")
                     .width("generator", 64)
                     .width("date", 32)
                     .width("hour", 32)
                     .width("load", 32)),
         PlanTab.of("Order list", "What the plan needs on all its days, and what of it is short.")
             .hidden()
-            .paper()
+            .upright()
             .with(
                 book.lines("", "summary", "runsWithheld"),
                 book.list(
@@ -465,8 +491,17 @@ public final class LightingPowerPlan implements PlanTemplate {
                         "spare",
                         "stock",
                         "short")
-                    .width("what", 44)
-                    .width("connector", 44)),
+                    .width("kind", 20)
+                    .width("what", 46)
+                    .width("size", 20)
+                    .width("cores", 16)
+                    .width("connector", 36)
+                    .width("length", 16)
+                    .width("breaker", 16)
+                    .width("required", 17)
+                    .width("spare", 14)
+                    .width("stock", 14)
+                    .width("short", 14)),
         PlanTab.of("Distro labels", "A label for each distro, to be cut out and taped to it.")
             .hidden()
             .upright()
