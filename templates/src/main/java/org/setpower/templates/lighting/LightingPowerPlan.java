@@ -232,9 +232,9 @@ public final class LightingPowerPlan implements PlanTemplate {
                     + " Diagram, Generator sheet, Order list, Distro labels, Load balance, Voltage"
                     + " comparison and Assumptions are hidden: show them with Set Power ▸ Show"
                     + " tabs…, or with Show Sheet in the menu of a tab."),
-            book.list("Open issues", 16, "issues", "verdict", "where", "rows", "reasons")
+            book.list("Open issues", 16, "issues", "verdict", "where", "reasons")
                 .width("where", 48)
-                .width("reasons", 112));
+                .width("reasons", 128));
   }
 
   private void hidden() {
