@@ -325,6 +325,18 @@ class LightingDiagramTest {
     assertThat(words).contains("stop upstream: A");
   }
 
+  /** A row of Outlets is one finding; what it names is marked, and no other outlet of the row. */
+  @Test
+  void a_check_stands_at_the_outlet_it_names() {
+    Ranges plan = LightingSamples.quay().set("equipment", 1, "watts", 300);
+    plan.row("loads", "item", "LED 1600", "place", "A-2", "quantity", 2);
+    plan.row("loads", "item", "LED 1600", "place", "A-4", "quantity", 2);
+    plan.row("loads", "item", "LED 1600", "place", "A-3");
+    List<String> words = words(pages(plan, Paper.A4));
+    assertThat(words).anyMatch(w -> w.startsWith("A-3 ")).anyMatch(w -> w.startsWith("A-4 "));
+    assertThat(words).filteredOn("check"::equals).hasSize(2);
+  }
+
   @Test
   void a_placeholder_never_stays() {
     Pattern hole = Pattern.compile("\\{\\d?}");
