@@ -320,30 +320,30 @@ public final class LightingPowerPlan implements PlanTemplate {
                         "",
                         120,
                         "plugging",
-                        "tick",
                         "outlet",
                         "item",
+                        "cable",
                         "quantity",
                         "legs",
                         "amps",
                         "breaker",
-                        "cable",
                         "location",
                         "nights",
                         "from",
                         "to",
                         "verdict",
-                        "upstream")
-                    .width("tick", 13)
+                        "upstream",
+                        "tick")
+                    .width("tick", 16)
                     .width("outlet", 24)
                     .width("item", 34)
                     .width("quantity", 12)
                     .width("legs", 14)
                     .width("amps", 16)
                     .width("breaker", 16)
-                    .width("cable", 28)
+                    .width("cable", 42)
                     .width("location", 22)
-                    .width("nights", 20)
+                    .width("nights", 26)
                     .width("from", 14)
                     .width("to", 14)
                     .width("verdict", 14)
@@ -359,8 +359,8 @@ public final class LightingPowerPlan implements PlanTemplate {
                         "Cable pull",
                         60,
                         "pull",
-                        "tick",
                         "to",
+                        "feeds",
                         "from",
                         "length",
                         "pieces",
@@ -368,23 +368,23 @@ public final class LightingPowerPlan implements PlanTemplate {
                         "cores",
                         "connector",
                         "singles",
-                        "feeds",
                         "location",
                         "nights",
                         "verdict",
-                        "upstream")
+                        "upstream",
+                        "tick")
                     .width("tick", 16)
                     .width("to", 24)
-                    .width("from", 24)
+                    .width("from", 36)
                     .width("length", 16)
-                    .width("pieces", 18)
+                    .width("pieces", 22)
                     .width("size", 16)
                     .width("cores", 16)
                     .width("connector", 26)
                     .width("singles", 16)
-                    .width("feeds", 28)
-                    .width("location", 20)
-                    .width("nights", 18)
+                    .width("feeds", 46)
+                    .width("location", 22)
+                    .width("nights", 26)
                     .width("verdict", 14)
                     .width("upstream", 18)),
         PlanTab.page(
@@ -495,7 +495,7 @@ public final class LightingPowerPlan implements PlanTemplate {
                     .width("what", 46)
                     .width("size", 20)
                     .width("cores", 16)
-                    .width("connector", 36)
+                    .width("connector", 42)
                     .width("length", 16)
                     .width("breaker", 16)
                     .width("required", 17)
