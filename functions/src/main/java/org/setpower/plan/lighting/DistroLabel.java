@@ -93,8 +93,7 @@ final class DistroLabel {
   private static Map<String, String> accepted(Node distro, LightingCalculation plan) {
     Map<String, String> outlets = new TreeMap<>();
     for (Node outlet : distro.children()) {
-      String who =
-          outlet.kind() == Node.Kind.RUN ? null : plan.outletJudge().acceptedBy(outlet);
+      String who = outlet.kind() == Node.Kind.RUN ? null : plan.outletJudge().acceptedBy(outlet);
       if (who != null) {
         outlets.merge(who, outlet.name(), (all, one) -> all + ", " + one);
       }

@@ -330,9 +330,7 @@ public final class Flows {
     for (int i : state.on()) {
       for (Draw draw : draws[i]) {
         double factor =
-            raised && draw.rises
-                ? 1 / (1 - worst(stateDrop, draw.node, draw.legs, COLLAPSE))
-                : 1;
+            raised && draw.rises ? 1 / (1 - worst(stateDrop, draw.node, draw.legs, COLLAPSE)) : 1;
         LegCurrents.add(sums, draw.node, draw.currents, factor);
       }
     }
