@@ -52,10 +52,8 @@ public final class DrawDiagramCommand implements Command {
     UndoStep.allOrNothing(book, TITLE, () -> pages[0] = sheet.draw(desk));
     sheet.show(desk.controller());
     return plural(
-        "The diagram is on the tab “{2}”, {1} page. Draw it again after each change, before you"
-            + " print it.",
-        "The diagram is on the tab “{2}”, {1} pages. Draw it again after each change, before you"
-            + " print it.",
+        "The diagram is on the tab “{2}”, {1} page. Printing draws it again.",
+        "The diagram is on the tab “{2}”, {1} pages. Printing draws it again.",
         pages[0],
         sheet.name());
   }

@@ -2,6 +2,8 @@ package org.setpower.plan.lighting;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.setpower.base.Numbers;
 import org.setpower.plan.common.InputRow;
@@ -22,6 +24,9 @@ final class DistroLabel {
 
   private static final String FED = "Fed from {0}, breaker {1} A.";
   private static final String STOP = "stop: do not connect it. The reason is on Summary.";
+  private static final String UPSTREAM =
+      "stop: do not connect it. {0}, which feeds it, is a stop. The reason is on Summary.";
+  private static final String TOGETHER = "RCDs behind {0} trip with it; accepted: {1}.";
   private static final String WITHHELD = "Not on this label, because of a stop: {0,number,0}.";
   private static final String ISOLATE = "Isolate the supply before any connection is changed.";
 
@@ -29,7 +34,7 @@ final class DistroLabel {
 
   /** What stands on labels. */
   static List<String> words() {
-    return List.of(PLAIN, FED, STOP, WITHHELD, ISOLATE);
+    return List.of(PLAIN, FED, STOP, UPSTREAM, TOGETHER, WITHHELD, ISOLATE);
   }
 
   static List<LightingPapers.LabelRow> of(
@@ -48,7 +53,8 @@ final class DistroLabel {
       rows.add(line("line", null, day));
     }
     Node node = network.supplies().get(judged.row());
-    if (judged.fit() && plan.isFitUpstream(node)) {
+    String upstream = plan.stopUpstream(node.parent());
+    if (judged.fit() && upstream == null) {
       String from = LightingTables.fedFrom(node);
       Double breaker = LightingTables.known(node.protectingBreaker());
       if (from != null && breaker != null) {
@@ -69,15 +75,30 @@ final class DistroLabel {
           withheld += place.withheld();
         }
       }
+      accepted(node, plan)
+          .forEach((who, at) -> rows.add(line("line", null, Phrase.of(TOGETHER, at, who))));
       if (withheld > 0) {
         rows.add(line("stop", null, Phrase.of(WITHHELD, withheld)));
       }
     } else {
-      rows.add(line("stop", null, Phrase.of(STOP)));
+      Phrase why = upstream == null ? Phrase.of(STOP) : Phrase.of(UPSTREAM, upstream);
+      rows.add(line("stop", null, why));
     }
     rows.add(line("caution", null, Phrase.of(ISOLATE)));
     rows.add(line("", null, null));
     return rows;
+  }
+
+  /** By the role that accepts it, the outlets whose RCD trips with one behind it. */
+  private static Map<String, String> accepted(Node distro, LightingCalculation plan) {
+    Map<String, String> outlets = new TreeMap<>();
+    for (Node outlet : distro.children()) {
+      String who = outlet.kind() == Node.Kind.RUN ? null : plan.outletJudge().acceptedBy(outlet);
+      if (who != null) {
+        outlets.merge(who, outlet.name(), (all, one) -> all + ", " + one);
+      }
+    }
+    return outlets;
   }
 
   private static LightingPapers.LabelRow line(String kind, String place, Phrase text) {

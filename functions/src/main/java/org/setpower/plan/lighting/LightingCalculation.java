@@ -65,6 +65,7 @@ final class LightingCalculation {
   private final Map<Integer, PlannedLoad> loads = new TreeMap<>();
   private final Map<Integer, RunJudge.State> runStates = new TreeMap<>();
   private final Map<Integer, GeneratorJudge.State> generatorStates = new TreeMap<>();
+  private final Gate<InputRow<Supply>> ownSupplies;
   private final Gate<InputRow<Supply>> supplies;
   private final Gate<InputRow<OutletGroup>> outlets;
   private final Gate<InputRow<Run>> ownRuns;
@@ -107,7 +108,8 @@ final class LightingCalculation {
     SupplyJudge supplyJudge = new SupplyJudge(network, flows, outletJudge, named);
     loadJudge = new LoadJudge(network, flows);
     flows.loads().forEach(loadJudge::judge);
-    supplies = gate(inputs.supplies().filled().toList(), r -> r.value().name(), supplyJudge::judge);
+    ownSupplies =
+        gate(inputs.supplies().filled().toList(), r -> r.value().name(), supplyJudge::judge);
     outlets =
         gate(
             inputs.outlets().filled().toList(),
@@ -118,12 +120,15 @@ final class LightingCalculation {
             inputs.runs().filled().toList(),
             r -> r.value().to() == null ? null : "#" + r.number(),
             r -> runFindings(r, supplyJudge));
+    supplies =
+        gate(inputs.supplies().filled().toList(), r -> r.value().name(), this::supplyFindings);
     runs =
         gate(
             inputs.runs().filled().toList(),
             r -> r.value().to() == null ? null : "#" + r.number(),
             r ->
-                withUpstream(runFindings(r, supplyJudge), network.runs().get(r.number()).parent()));
+                withUpstream(
+                    ownRuns.row(r.number()).findings(), network.runs().get(r.number()).parent()));
     loadGate =
         gate(
             inputs.loads().filled().toList(),
@@ -171,7 +176,7 @@ final class LightingCalculation {
     for (Node node : place.path()) {
       List<Finding> upstream =
           switch (node.kind()) {
-            case SUPPLY -> supplies.row(node.row()).findings();
+            case SUPPLY -> ownSupplies.row(node.row()).findings();
             case RUN -> ownRuns.row(node.row()).findings();
             default -> outlets.row(node.row()).findings();
           };
@@ -184,17 +189,36 @@ final class LightingCalculation {
     return own;
   }
 
-  /** Whether nothing between a place and its source is a stop, its own row included. */
-  boolean isFitUpstream(Node place) {
-    return place.path().stream()
-        .allMatch(
-            n ->
-                switch (n.kind()) {
-                  case SUPPLY -> supplies.row(n.row()).fit();
-                  case RUN -> ownRuns.row(n.row()).fit();
-                  default ->
-                      outlets.row(n.row()).findings().stream().noneMatch(f -> stopsLoads(f, n));
-                });
+  /** What is wrong with a source or distro; where nothing stops it, any stop that feeds it. */
+  private List<Finding> supplyFindings(InputRow<Supply> row) {
+    List<Finding> own = ownSupplies.row(row.number()).findings();
+    String stop = stopUpstream(network.supplies().get(row.number()).parent());
+    if (stop == null || Finding.verdict(own) == Verdict.STOP) {
+      return own;
+    }
+    List<Finding> findings = new ArrayList<>(own);
+    findings.add(Finding.of(LightingFinding.LOAD_UPSTREAM, stop));
+    return findings;
+  }
+
+  /**
+   * The name of what is a stop, its sum included, nearest to a place on the way to its source; null
+   * without one. A cable run has an arrow before what it feeds.
+   */
+  String stopUpstream(Node place) {
+    for (Node n = place; n != null; n = n.parent()) {
+      Node at = n;
+      boolean fit =
+          switch (n.kind()) {
+            case SUPPLY -> ownSupplies.row(n.row()).fit();
+            case RUN -> ownRuns.row(n.row()).fit();
+            default -> outlets.row(n.row()).findings().stream().noneMatch(f -> stopsLoads(f, at));
+          };
+      if (!fit) {
+        return (n.kind() == Node.Kind.RUN ? "→ " : "") + Network.shown(n);
+      }
+    }
+    return null;
   }
 
   /** A generator that feeds loads without a known current, or that may, is too small by them. */

@@ -180,6 +180,8 @@ final class LightingDiagram {
   private DiagramNode node(Node node) {
     List<Finding> stops = stops(node);
     String see = see(node, stops);
+    String upstream =
+        node.kind() == Node.Kind.RUN && stops.isEmpty() ? plan.stopUpstream(node.parent()) : null;
     List<DiagramNode> children = new ArrayList<>();
     List<String> idle = new ArrayList<>();
     Set<Integer> idleRows = new HashSet<>();
@@ -220,7 +222,8 @@ final class LightingDiagram {
         children,
         idle,
         idleStops,
-        see);
+        see,
+        upstream == null ? "" : upstream);
   }
 
   /** Where the stops of its row stand, when they do not stand at this outlet. */
@@ -263,13 +266,16 @@ final class LightingDiagram {
     return here;
   }
 
-  /** Whether a finding of a row of Outlets names another outlet of it that is drawn. */
+  /** Whether a finding of a row of Outlets names other outlets of it that are drawn, not this. */
   private boolean isOfOther(Finding finding, Node node) {
-    return !finding.arguments().isEmpty()
+    if (finding.arguments().isEmpty()) {
+      return false;
+    }
+    List<String> named = List.of(String.valueOf(finding.arguments().get(0)).split(", "));
+    return !named.contains(node.name())
         && network.ofGroup(node.row()).stream()
             .filter(n -> n != node && !isIdle(n) && n.kind() == node.kind())
-            .filter(n -> !n.name().equals(node.name()))
-            .anyMatch(n -> n.name().equals(finding.arguments().get(0)));
+            .anyMatch(n -> named.contains(n.name()));
   }
 
   private static boolean isOfAll(Finding finding, Node node) {

@@ -61,6 +61,8 @@ final class LightingHandouts {
   private final Nights nights;
   private final OrderList orders;
   private List<RunCable> laid;
+  private List<LightingPapers.PlaceRow> placeRows;
+  private Map<Node, Map<String, Double>> mostAtOnce;
 
   LightingHandouts(LightingCalculation plan) {
     this.plan = plan;
@@ -114,7 +116,7 @@ final class LightingHandouts {
       most =
           Math.max(
               most,
-              state.active().stream()
+              IntStream.of(state.on())
                   .mapToObj(flows.loads()::get)
                   .mapToDouble(l -> l.watts() * l.quantity())
                   .sum());
@@ -131,7 +133,13 @@ final class LightingHandouts {
         nights.head());
   }
 
+  /** Outlets in use; made once. */
   List<LightingPapers.PlaceRow> distribution() {
+    placeRows = placeRows == null ? places() : placeRows;
+    return placeRows;
+  }
+
+  private List<LightingPapers.PlaceRow> places() {
     Map<Node, List<String>> plugged = new HashMap<>();
     Map<Node, Map<String, Double>> items = pluggedAtOnce();
     Map<Node, Integer> withheld = new HashMap<>();
@@ -206,6 +214,11 @@ final class LightingHandouts {
 
   /** By place the most pieces of each item that are in use at one time and fit. */
   private Map<Node, Map<String, Double>> pluggedAtOnce() {
+    mostAtOnce = mostAtOnce == null ? countAtOnce() : mostAtOnce;
+    return mostAtOnce;
+  }
+
+  private Map<Node, Map<String, Double>> countAtOnce() {
     List<PlannedLoad> loads = flows.loads();
     Map<Node, Map<String, Integer>> places = new HashMap<>();
     int[][] slots = new int[loads.size()][];
@@ -225,7 +238,7 @@ final class LightingHandouts {
     double[] now = new double[count];
     for (LoadState state : flows.shownStates()) {
       Arrays.fill(now, 0);
-      for (int i = state.active().nextSetBit(0); i >= 0; i = state.active().nextSetBit(i + 1)) {
+      for (int i : state.on()) {
         for (int p = 0; p < slots[i].length; p++) {
           now[slots[i][p]] += loads.get(i).parts().get(p).quantity();
         }
@@ -259,7 +272,8 @@ final class LightingHandouts {
         flows.shown(node).amps(),
         node.hasNeutral() ? (Double) flows.shownNeutral(node) : null,
         withheld,
-        nights.of(node));
+        nights.of(node),
+        plan.stopUpstream(node));
   }
 
   private static Double rcd(Node node) {
@@ -281,6 +295,7 @@ final class LightingHandouts {
               PlannedLoad load = plan.loads().get(j.row());
               Node first = load.parts().get(0).node();
               Node outlet = outlet(first);
+              String upstream = upstream(load);
               return new LightingPapers.PluggingRow(
                   typed.place(),
                   outlet == first ? typed.place() : outlet.name(),
@@ -294,15 +309,25 @@ final class LightingHandouts {
                   typed.location(),
                   typed.from(),
                   typed.to(),
-                  j.verdict(),
+                  upstream == null ? j.verdict() : Verdict.STOP,
                   nights.of(load),
-                  TICK);
+                  TICK,
+                  upstream);
             })
         .sorted(
             Comparator.comparing((LightingPapers.PluggingRow r) -> byNumber(r.outlet()))
                 .thenComparing(r -> byNumber(r.place()))
                 .thenComparing(LightingPapers.PluggingRow::toString))
         .toList();
+  }
+
+  /** A stop above a place of a load; null without one. */
+  private String upstream(PlannedLoad load) {
+    return load.parts().stream()
+        .map(p -> plan.stopUpstream(p.node()))
+        .filter(Objects::nonNull)
+        .findFirst()
+        .orElse(null);
   }
 
   /** The outlet of a distro through which a place is fed, else the source. */
@@ -351,6 +376,7 @@ final class LightingHandouts {
     for (RunCable cable : cables) {
       Run typed = cable.typed();
       Connector connector = orders.connector(cable);
+      String upstream = plan.stopUpstream(cable.node());
       rows.add(
           new LightingPapers.PullRow(
               typed.to(),
@@ -362,10 +388,11 @@ final class LightingHandouts {
               cable.cores().isSingle() ? true : null,
               feeds(cable.node(), items),
               location(cable.node()),
-              plan.runs().row(cable.node().row()).verdict(),
+              upstream == null ? plan.runs().row(cable.node().row()).verdict() : Verdict.STOP,
               connector == null ? null : connector.word(),
               nights.of(cable.node()),
-              TICK));
+              TICK,
+              upstream));
     }
     return rows;
   }

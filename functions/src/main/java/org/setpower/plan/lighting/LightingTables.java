@@ -371,18 +371,20 @@ final class LightingTables {
     List<PlannedLoad> loads = flows.loads();
     Map<String, Integer> places = new HashMap<>();
     int[] items = new int[loads.size()];
+    double[] pieces = new double[items.length];
     for (int i = 0; i < items.length; i++) {
       PlannedLoad load = loads.get(i);
       String item = counted.test(load) ? Identity.of(load.row().value().item()) : null;
+      pieces[i] = load.quantity();
       items[i] = item == null ? -1 : places.computeIfAbsent(item, k -> places.size());
     }
     double[] most = new double[places.size()];
     double[] now = new double[most.length];
     for (LoadState state : flows.states()) {
       Arrays.fill(now, 0);
-      for (int i = state.active().nextSetBit(0); i >= 0; i = state.active().nextSetBit(i + 1)) {
+      for (int i : state.on()) {
         if (items[i] >= 0) {
-          now[items[i]] += loads.get(i).quantity();
+          now[items[i]] += pieces[i];
         }
       }
       for (int i = 0; i < most.length; i++) {

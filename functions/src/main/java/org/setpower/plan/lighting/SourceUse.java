@@ -2,6 +2,7 @@ package org.setpower.plan.lighting;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.finding.Gate;
 import org.setpower.plan.lighting.input.SupplyTables.Supply;
@@ -48,7 +49,7 @@ public record SourceUse(String source, double kilowattHours, double onSite) {
     double energy = 0;
     for (LoadState state : flows.states()) {
       double watts =
-          state.active().stream()
+          IntStream.of(state.on())
               .mapToObj(flows.loads()::get)
               .mapToDouble(l -> watts(l, source))
               .sum();

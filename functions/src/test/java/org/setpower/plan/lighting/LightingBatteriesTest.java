@@ -49,6 +49,7 @@ class LightingBatteriesTest {
     List<BatteryResults.ChangeRow> changes = plan.rows(BatteryResults.CHANGE_ROW);
     // two tubes begin and are changed once each
     assertThat(changes).hasSize(4).allMatch(c -> c.item().equals("LED tube"));
+    assertThat(changes).allMatch(c -> "☐".equals(c.tick()));
     assertThat(changes)
         .extracting(c -> c.what().pattern())
         .containsExactly("start", "start", "change", "change");

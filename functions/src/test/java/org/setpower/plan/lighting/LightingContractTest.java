@@ -54,6 +54,7 @@ public class LightingContractTest extends PlanContract {
             .set("outlets", 1, "legs", "all")
             .set("loads", 1, "fromDay", day("2026-02-01"))
             .row("runs", "to", "tail", "from", "A-3", "size", "5G2.5", "type", "rubber"),
+        LightingSamples.feeder("30").set("outlets", 2, "rcd", "30"),
         BatterySamples.tubes().set("batteryLoads", 1, "item", "panel"),
         BatterySamples.tubes().set("batteryChargers", 1, "charger", "case"),
         LightingSamples.quay()

@@ -135,6 +135,35 @@ class LightingDayTest {
     assertThat(labels(plan, "B")).contains("stop").doesNotContain("outlet");
   }
 
+  /** Whoever holds one paper sees no other: each names the stop that stands above its rows. */
+  @Test
+  void a_stop_upstream_stands_on_each_paper_of_what_it_feeds() {
+    Ranges plan = feeder("30").set("equipment", 1, "watts", 1600).set("outlets", 2, "rcd", "30");
+    plan.row("runs", "to", "stairs", "from", "B-1", "length", 5, "size", "3G2.5", "type", "rubber");
+    plan.row("loads", "item", "LED 1600", "place", "stairs");
+    assertThat(supply(plan, 3).verdict()).isNotEqualTo(Verdict.STOP);
+    assertThat(plan.calculate().rows(LightingPapers.PLUGGING_ROW))
+        .allMatch(r -> r.upstream() == null && r.verdict() != Verdict.STOP);
+    // a level of 8000 %: the sums of A and of quay are too low, those of B are known
+    plan.row("loads", "item", "LED 1600", "place", "A-5", "level", 80);
+    assertThat(keys(supply(plan, 3).reasons())).containsExactly("load.upstream");
+    assertThat(supply(plan, 3).reasons().get(0).arguments()).containsExactly("A");
+    List<LightingPapers.PluggingRow> plugging = plan.calculate().rows(LightingPapers.PLUGGING_ROW);
+    assertThat(plugging).filteredOn(r -> r.outlet().startsWith("B-")).isNotEmpty();
+    assertThat(plugging)
+        .allMatch(r -> "A".equals(r.upstream()) || "B".equals(r.upstream()))
+        .allMatch(r -> r.verdict() == Verdict.STOP);
+    assertThat(plan.calculate().rows(LightingPapers.PULL_ROW))
+        .filteredOn(r -> List.of("B", "stairs").contains(r.to()))
+        .hasSize(2)
+        .allMatch(r -> r.upstream() != null && r.verdict() == Verdict.STOP);
+    assertThat(distribution(plan)).allMatch(r -> r.upstream() != null);
+    assertThat(plan.calculate().rows(LightingPapers.LABEL_ROW))
+        .extracting(r -> r.plugged() == null ? "" : r.plugged().arguments().toString())
+        .filteredOn(v -> v.equals("[A]"))
+        .hasSize(1);
+  }
+
   private static List<String> labels(Ranges plan, String distro) {
     List<LightingPapers.LabelRow> rows = plan.calculate().rows(LightingPapers.LABEL_ROW);
     int from = 0;

@@ -311,6 +311,32 @@ class LightingDiagramTest {
     assertThat(sentences).allSatisfy(s -> assertThat(words).contains(s));
   }
 
+  /** On a page of B alone nobody sees that A may not be connected. */
+  @Test
+  void what_is_fed_through_a_stop_names_it() {
+    Ranges plan = LightingSamples.feeder("30").set("equipment", 1, "watts", 1600);
+    plan.set("outlets", 2, "rcd", "30");
+    plan.row("runs", "to", "stairs", "from", "A-3", "length", 5, "size", "3G2.5", "type", "rubber");
+    plan.row("loads", "item", "LED 1600", "place", "stairs");
+    assertThat(words(pages(plan, Paper.A4))).noneMatch(w -> w.contains("upstream"));
+    plan.row("loads", "item", "LED 1600", "place", "A-5", "level", 80);
+    List<String> words = words(pages(plan, Paper.A4));
+    assertThat(String.join(" ", words)).contains("A, which feeds it, is a stop");
+    assertThat(words).contains("stop upstream: A");
+  }
+
+  /** A row of Outlets is one finding; what it names is marked, and no other outlet of the row. */
+  @Test
+  void a_check_stands_at_the_outlet_it_names() {
+    Ranges plan = LightingSamples.quay().set("equipment", 1, "watts", 300);
+    plan.row("loads", "item", "LED 1600", "place", "A-2", "quantity", 2);
+    plan.row("loads", "item", "LED 1600", "place", "A-4", "quantity", 2);
+    plan.row("loads", "item", "LED 1600", "place", "A-3");
+    List<String> words = words(pages(plan, Paper.A4));
+    assertThat(words).anyMatch(w -> w.startsWith("A-3 ")).anyMatch(w -> w.startsWith("A-4 "));
+    assertThat(words).filteredOn("check"::equals).hasSize(2);
+  }
+
   @Test
   void a_placeholder_never_stays() {
     Pattern hole = Pattern.compile("\\{\\d?}");

@@ -12,9 +12,11 @@ import static org.setpower.plan.lighting.LightingSamples.feeder;
 import static org.setpower.plan.lighting.LightingSamples.quay;
 
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.setpower.plan.common.EnglishMessages;
 import org.setpower.plan.common.Ranges;
 import org.setpower.plan.finding.Verdict;
 import org.setpower.plan.lighting.result.LightingPapers;
@@ -202,6 +204,33 @@ class LightingPlugTest {
     assertThat(keys(supply(LightingSamples.stage(), 1).reasons())).doesNotContain("supply.volts");
     assertThat(keys(supply(LightingSamples.stage().set("supplies", 1, "volts", 120), 1).reasons()))
         .contains("supply.volts");
+  }
+
+  /**
+   * 30 mA before the 30 mA of a distro on 32 A: IEC 60364-4-41, 411.3.3 asks for the first, so no
+   * other RCD cures the second. Whose decision it is stands on the label; it lifts nothing else.
+   */
+  @Test
+  void rcds_that_trip_together_can_be_accepted_by_a_role() {
+    Ranges plan = LightingSamples.feeder("30").set("equipment", 1, "watts", 1600);
+    plan.set("outlets", 2, "rcd", "30");
+    assertThat(keys(outlet(plan, 2).reasons())).containsExactly("outlet.rcdSelectivity");
+    assertThat(labelWords(plan)).noneMatch(w -> w.contains("accepted"));
+    plan.set("outlets", 2, "together", "best boy");
+    assertThat(keys(outlet(plan, 2).reasons())).isEmpty();
+    assertThat(outlet(plan, 2).verdict()).isEqualTo(Verdict.OK);
+    assertThat(labelWords(plan)).contains("RCDs behind A-7 trip with it; accepted: best boy.");
+    // no decision lifts a missing RCD, nor is it noted where nothing trips together
+    plan.set("outlets", 2, "rcd", "none");
+    assertThat(keys(outlet(plan, 2).reasons())).containsExactly("outlet.rcdNone");
+    assertThat(labelWords(plan)).noneMatch(w -> w.contains("accepted"));
+  }
+
+  private static List<String> labelWords(Ranges plan) {
+    return plan.calculate().rows(LightingPapers.LABEL_ROW).stream()
+        .filter(r -> r.plugged() != null)
+        .map(r -> new EnglishMessages().phrase(r.plugged(), Locale.UK))
+        .toList();
   }
 
   @Test

@@ -936,6 +936,7 @@ final class LightingSamples {
           column.type() == String.class
               ? List.of("30", "300", "upstream", "none", "?")
               : List.of(30.0, 300.0);
+      case "together" -> List.of("gaffer", "best boy");
       case "sharing" -> List.of(1.0, 2.0);
       case "circuits" -> List.of(1.0, 3.0, 6.0);
       case "to" ->

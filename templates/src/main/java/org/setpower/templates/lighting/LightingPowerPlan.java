@@ -64,7 +64,7 @@ public final class LightingPowerPlan implements PlanTemplate {
                     .width("connector", 40)
                     .width("breaker", NARROW)
                     .width("curve", NARROW)
-                    .optional("rcdType", "circuits")
+                    .optional("rcdType", "together")
                     .shows("legsOf", "used", "peak", "peakPlace", "protects")
                     .width("legsOf", 52)
                     .width("peakPlace", NARROW)),
@@ -232,9 +232,9 @@ public final class LightingPowerPlan implements PlanTemplate {
                     + " Diagram, Generator sheet, Order list, Distro labels, Load balance, Voltage"
                     + " comparison and Assumptions are hidden: show them with Set Power ▸ Show"
                     + " tabs…, or with Show Sheet in the menu of a tab."),
-            book.list("Open issues", 16, "issues", "verdict", "where", "rows", "reasons")
+            book.list("Open issues", 16, "issues", "verdict", "where", "reasons")
                 .width("where", 48)
-                .width("reasons", 112));
+                .width("reasons", 128));
   }
 
   private void hidden() {
@@ -255,6 +255,7 @@ public final class LightingPowerPlan implements PlanTemplate {
                         "",
                         120,
                         "batteryChanges",
+                        "tick",
                         "date",
                         "by",
                         "item",
@@ -263,6 +264,7 @@ public final class LightingPowerPlan implements PlanTemplate {
                         "on",
                         "off",
                         "to")
+                    .width("tick", 14)
                     .width("item", 44)),
         PlanTab.of(
                 "Battery stock",
@@ -289,48 +291,66 @@ public final class LightingPowerPlan implements PlanTemplate {
                         "distribution",
                         "place",
                         "connector",
+                        "plugged",
                         "breaker",
                         "rcd",
-                        "plugged",
                         "legs",
                         "amps",
                         "neutral",
                         "nights",
+                        "upstream",
                         "withheld")
-                    .width("connector", 44)
-                    .width("plugged", 84)
-                    .width("nights", 32)),
+                    .width("place", 22)
+                    .width("connector", 38)
+                    .width("plugged", 76)
+                    .width("breaker", 16)
+                    .width("rcd", 14)
+                    .width("legs", 18)
+                    .width("amps", 16)
+                    .width("neutral", 16)
+                    .width("nights", 28)
+                    .width("upstream", 18)
+                    .width("withheld", 16)),
         PlanTab.of("Loads by outlet", "What to plug where. " + RCDS)
             .hidden()
-            .paper()
+            .upright()
             .with(
                 book.lines("", "summary", "day", "loadsWithheld"),
                 book.list(
                         "",
                         120,
                         "plugging",
-                        "tick",
-                        "verdict",
                         "outlet",
-                        "breaker",
-                        "cable",
                         "item",
+                        "cable",
                         "quantity",
                         "legs",
                         "amps",
+                        "breaker",
                         "location",
                         "nights",
                         "from",
-                        "to")
-                    .width("tick", 14)
-                    .width("cable", 48)
-                    .width("item", 40)
-                    .width("legs", 16)
-                    .width("location", 30)
-                    .width("nights", 30)),
+                        "to",
+                        "verdict",
+                        "upstream",
+                        "tick")
+                    .width("tick", 16)
+                    .width("outlet", 24)
+                    .width("item", 34)
+                    .width("quantity", 12)
+                    .width("legs", 14)
+                    .width("amps", 16)
+                    .width("breaker", 16)
+                    .width("cable", 42)
+                    .width("location", 22)
+                    .width("nights", 26)
+                    .width("from", 14)
+                    .width("to", 14)
+                    .width("verdict", 14)
+                    .width("upstream", 18)),
         PlanTab.of("Cable pull", "Which cable is laid where. " + DRUMS)
             .hidden()
-            .paper()
+            .upright()
             .with(
                 PlanText.cautions(SINGLES),
                 book.lines("", "summary", "day", "runsWithheld"),
@@ -339,9 +359,8 @@ public final class LightingPowerPlan implements PlanTemplate {
                         "Cable pull",
                         60,
                         "pull",
-                        "tick",
-                        "verdict",
                         "to",
+                        "feeds",
                         "from",
                         "length",
                         "pieces",
@@ -349,20 +368,32 @@ public final class LightingPowerPlan implements PlanTemplate {
                         "cores",
                         "connector",
                         "singles",
-                        "feeds",
                         "location",
-                        "nights")
-                    .width("tick", 14)
-                    .width("connector", 40)
-                    .width("feeds", 44)
-                    .width("location", 30)
-                    .width("nights", 30)),
+                        "nights",
+                        "verdict",
+                        "upstream",
+                        "tick")
+                    .width("tick", 16)
+                    .width("to", 24)
+                    .width("from", 36)
+                    .width("length", 16)
+                    .width("pieces", 22)
+                    .width("size", 16)
+                    .width("cores", 16)
+                    .width("connector", 26)
+                    .width("singles", 16)
+                    .width("feeds", 46)
+                    .width("location", 22)
+                    .width("nights", 26)
+                    .width("verdict", 14)
+                    .width("upstream", 18)),
         PlanTab.page(
                 "Generator sheet",
                 "For the generator operator: what to connect, running times, fuel, log.")
             .hidden()
             .grid(24)
-            .prints(12)
+            .flowing()
+            .prints(24)
             .with(
                 book.lines("", "summary", "day"),
                 book.list(
@@ -435,14 +466,14 @@ public final class LightingPowerPlan implements PlanTemplate {
                     .width("fuel", 24)
                     .width("meter", 32)
                     .width("delivered", 24),
-                book.list("Load by hour", 24, "profile", "generator", "date", "hour", "load")
+                book.list("Load by hour", 96, "profile", "generator", "date", "hour", "load")
                     .width("generator", 64)
                     .width("date", 32)
                     .width("hour", 32)
                     .width("load", 32)),
         PlanTab.of("Order list", "What the plan needs on all its days, and what of it is short.")
             .hidden()
-            .paper()
+            .upright()
             .with(
                 book.lines("", "summary", "runsWithheld"),
                 book.list(
@@ -460,8 +491,17 @@ public final class LightingPowerPlan implements PlanTemplate {
                         "spare",
                         "stock",
                         "short")
-                    .width("what", 44)
-                    .width("connector", 44)),
+                    .width("kind", 20)
+                    .width("what", 46)
+                    .width("size", 20)
+                    .width("cores", 16)
+                    .width("connector", 42)
+                    .width("length", 16)
+                    .width("breaker", 16)
+                    .width("required", 17)
+                    .width("spare", 14)
+                    .width("stock", 14)
+                    .width("short", 14)),
         PlanTab.of("Distro labels", "A label for each distro, to be cut out and taped to it.")
             .hidden()
             .upright()

@@ -476,7 +476,7 @@ public final class PlanWriter {
             UnoAccess.set(cell, "ShrinkToFit", true);
           }
         }
-        height(tab, row + i, 120 + (tall ? 2 : 1) * LINE);
+        height(tab, row + i, 120 + Math.max(tall ? 2 : 1, list.tall()) * LINE);
       }
     } else {
       XDatabaseRanges ranges =

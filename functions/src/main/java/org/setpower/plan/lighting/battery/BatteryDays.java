@@ -51,6 +51,9 @@ public final class BatteryDays {
   /** Days that one plan is run for; a change elsewhere asks for the same ones again. */
   private static final int MOST_KEPT = 64;
 
+  /** A box to tick on paper. */
+  private static final String TICK = "☐";
+
   private static final double LAST_MINUTE = 1439 / 1440.0;
 
   private static final Map<List<Object>, PlanResult> KEPT =
@@ -744,7 +747,8 @@ public final class BatteryDays {
                 card.what(),
                 card.on(),
                 card.off(),
-                card.to()));
+                card.to(),
+                TICK));
       }
     }
   }

@@ -172,5 +172,11 @@ public final class BatteryResults {
               key = "to",
               like = BatteryDayResults.CardRow.class,
               rule = "The charger that has it back first; shelf if none does.")
-          Phrase to) {}
+          Phrase to,
+      @Result(
+              key = "tick",
+              heading = "Done",
+              from = {},
+              rule = "A box to tick.")
+          String tick) {}
 }

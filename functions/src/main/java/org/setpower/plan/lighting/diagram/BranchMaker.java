@@ -93,7 +93,11 @@ final class BranchMaker {
 
   private List<Span> line(DiagramNode node, boolean bold, String words) {
     Span span = bold ? Span.bold(words, Ink.PLAIN) : Span.of(words);
-    return Stream.of(Stream.of(span.about(subject(node))), mark(node.verdict()), see(node.see()))
+    return Stream.of(
+            Stream.of(span.about(subject(node))),
+            mark(node.verdict()),
+            see(node.see()),
+            upstream(node.upstream()))
         .flatMap(s -> s)
         .toList();
   }
@@ -103,6 +107,13 @@ final class BranchMaker {
     return place.isEmpty()
         ? Stream.empty()
         : Stream.of(new Span(texts.say(DiagramWord.AS, name(place)), Ink.STOP, false, null));
+  }
+
+  /** What feeds it and may not be connected. */
+  private Stream<Span> upstream(String place) {
+    return place.isEmpty()
+        ? Stream.empty()
+        : Stream.of(Span.bold(texts.say(DiagramWord.UPSTREAM, name(place)), Ink.STOP));
   }
 
   private static String name(String name) {
@@ -221,7 +232,8 @@ final class BranchMaker {
         outlet.children(),
         outlet.idle(),
         outlet.idleStops(),
-        stops.isEmpty() ? breaker.see() : "");
+        stops.isEmpty() ? breaker.see() : "",
+        "");
   }
 
   private List<Span> above(DiagramNode outlet, DiagramNode run) {

@@ -23,6 +23,7 @@ import org.setpower.plan.lighting.input.SupplyType;
  * @param idle outlets on which nothing hangs
  * @param idleStops stops of rows of Outlets of which nothing is in use
  * @param see outlet at which the stops of its row stand; empty where they stand here
+ * @param upstream a stop on its way to the source that its own row does not have; else empty
  */
 public record DiagramNode(
     Kind kind,
@@ -39,7 +40,8 @@ public record DiagramNode(
     List<DiagramNode> children,
     List<String> idle,
     List<Finding> idleStops,
-    String see) {
+    String see,
+    String upstream) {
   /** What a node stands for. */
   public enum Kind {
     SUPPLY("supplies"),

@@ -21,6 +21,7 @@ enum DiagramWord {
   SEE_PAGE("→ {}, page {}"),
   FROM("{} from {}"),
   AS("as {}"),
+  UPSTREAM("stop upstream: {}"),
   CONTINUED("{}, continued"),
   LOOSE("Not connected"),
   EMPTY("Nothing is connected yet: fill in Sources & distro, Outlets, Cable runs and Loads."),

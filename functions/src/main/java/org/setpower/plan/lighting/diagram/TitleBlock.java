@@ -16,6 +16,9 @@ final class TitleBlock {
   private static final int COUNTS = 5400;
   private static final int ROOM_ABOVE = 150;
 
+  /** Lines in which peaks of several sources stand. */
+  private static final int PEAK_LINES = 2;
+
   private final DiagramPlan plan;
   private final DiagramTexts texts;
   private final String job;
@@ -78,7 +81,7 @@ final class TitleBlock {
                 plan.day() == null
                     ? texts.say(DiagramWord.ALL_DAYS)
                     : texts.say(DiagramWord.DAY, texts.date(plan.day())),
-                DiagramTexts.fit(peaks(), POINTS, share(0) - 2 * PAD),
+                DiagramTexts.fit(peaks(), POINTS, PEAK_LINES * (share(0) - 2 * PAD)),
                 texts.say(DiagramWord.PAGE, page, pages))
             .stream()
             .filter(l -> !l.isBlank())

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.setpower.base.EvaluationException;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.finding.Finding;
@@ -352,7 +353,7 @@ public final class GeneratorJudge {
     Need running = new Need(apparent / 1000, active / 1000, apparent / 1000, active / 1000);
     Need most = running;
     LoadState now = flows.states().get(state);
-    for (int i = now.active().nextSetBit(0); i >= 0; i = now.active().nextSetBit(i + 1)) {
+    for (int i : now.on()) {
       PlannedLoad load = flows.loads().get(i);
       if (load.parts().get(0).node().root() == node) {
         most = most.most(started(running, load, legs));
@@ -374,7 +375,7 @@ public final class GeneratorJudge {
   }
 
   private boolean hasLeading(LoadState state, Node node) {
-    return state.active().stream()
+    return IntStream.of(state.on())
         .mapToObj(flows.loads()::get)
         .anyMatch(
             l ->

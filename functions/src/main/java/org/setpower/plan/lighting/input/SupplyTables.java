@@ -183,7 +183,15 @@ public final class SupplyTables {
               max = 12,
               blank = "Blank: 1; 6 in a 19-pin connector.",
               help = "Circuits of outlet 2 are named 2.1, 2.2 …")
-          Double circuits) {}
+          Double circuits,
+      @Input(
+              key = "together",
+              heading = "Tripping together accepted by",
+              blank = "Blank: a check where its RCD trips with one behind it.",
+              help =
+                  "The role that accepts it, such as gaffer: lights behind both RCDs go out. It is"
+                      + " printed on the label. It accepts nothing else.")
+          String together) {}
 
   /** How a generator of Sources & distro is run. */
   @Table(key = "generators", heading = "Generator", rows = 8)

@@ -33,7 +33,16 @@ public final class Flows {
   private final int[] legs;
   private final int[] used;
   private final boolean[] threePhase;
-  private final double[] legVolts;
+  private final boolean[] pair;
+
+  /** Volts of which drops are shares. */
+  private final double[] dropVolts;
+
+  /** By a node, breakers from it up to the source. */
+  private final int[][] upstream;
+
+  private final Draw[][] draws;
+  private final int[] shownQuarters;
   private final double[] breakers;
   private final double[] existing;
   private final RunImpedance[] impedance;
@@ -53,6 +62,9 @@ public final class Flows {
   private final double[] stateDrop;
   private final double[] amps;
   private final List<double[]> rootSums = new ArrayList<>();
+
+  /** What a part of a load takes at a node. */
+  private record Draw(int node, int legs, double[] currents, boolean rises) {}
 
   /**
    * Calculates every state.
@@ -90,13 +102,22 @@ public final class Flows {
     legs = nodes.stream().mapToInt(Node::legs).toArray();
     breakers = nodes.stream().mapToDouble(Node::breaker).toArray();
     threePhase = new boolean[count];
-    legVolts = new double[count];
+    pair = new boolean[count];
+    dropVolts = new double[count];
+    upstream = new int[count][];
+    double[] legVolts = new double[count];
     for (int i = 0; i < count; i++) {
       // a source comes before what hangs on it
       Node node = nodes.get(i);
       threePhase[i] = parent[i] < 0 ? network.isThreePhase(node) : threePhase[parent[i]];
       legVolts[i] = parent[i] < 0 ? network.legVolts(node) : legVolts[parent[i]];
+      pair[i] = isPair(node);
+      dropVolts[i] = pair[i] ? network.lineVolts(node.root()) : legVolts[i];
+      int[] above = parent[i] < 0 ? new int[0] : upstream[parent[i]];
+      upstream[i] = Double.isNaN(breakers[i]) ? above : prepend(i, above);
     }
+    draws = loads.stream().map(Flows::draws).toArray(Draw[][]::new);
+    shownQuarters = states.stream().mapToInt(this::shownQuarter).toArray();
     used = used();
     peaks = filled();
     shown = filled();
@@ -115,10 +136,26 @@ public final class Flows {
     amps = new double[count * LEGS];
     available = new double[count];
     Arrays.fill(available, Double.POSITIVE_INFINITY);
-    states.forEach(this::calculate);
-    if (states.stream().noneMatch(s -> shownQuarter(s) >= 0)) {
+    for (int s = 0; s < shownQuarters.length; s++) {
+      calculate(states.get(s), shownQuarters[s]);
+    }
+    if (IntStream.of(shownQuarters).allMatch(q -> q < 0)) {
       takeExisting();
     }
+  }
+
+  private static int[] prepend(int first, int... others) {
+    int[] all = new int[others.length + 1];
+    all[0] = first;
+    System.arraycopy(others, 0, all, 1, others.length);
+    return all;
+  }
+
+  private static Draw[] draws(PlannedLoad load) {
+    boolean rises = load.isConstantPower();
+    return load.parts().stream()
+        .map(p -> new Draw(p.node().index(), p.legs(), p.currents(), rises))
+        .toArray(Draw[]::new);
   }
 
   /** On a day without a load others still take what they take. */
@@ -178,10 +215,9 @@ public final class Flows {
     return all;
   }
 
-  private void calculate(LoadState state) {
-    double[] sums = voltages(sums(state, null), state);
+  private void calculate(LoadState state, int quarter) {
+    double[] sums = voltages(state);
     rootSums.add(sums);
-    int quarter = shownQuarter(state);
     for (int node : used) {
       for (int leg = 0; leg < LEGS; leg++) {
         boolean there = (legs[node] >> leg & 1) == 1;
@@ -205,7 +241,7 @@ public final class Flows {
       }
     }
     if (quarter >= 0) {
-      for (int i = state.active().nextSetBit(0); i >= 0; i = state.active().nextSetBit(i + 1)) {
+      for (int i : state.on()) {
         onShown[i] = true;
       }
     }
@@ -221,7 +257,7 @@ public final class Flows {
               share(sums, node, leg),
               amps[node * LEGS + leg],
               back(sums, node, amps[node * LEGS + leg]),
-              powerFactor(sums, node, leg));
+              powerFactor(sums, node, leg, amps[node * LEGS + leg]));
     }
   }
 
@@ -256,23 +292,19 @@ public final class Flows {
     }
   }
 
-  private double powerFactor(double[] sums, int node, int leg) {
+  /** With the current of the leg, others' included. */
+  private double powerFactor(double[] sums, int node, int leg, double all) {
     double active = LegCurrents.active(sums, node, leg, threePhase[node]) + existing[node];
-    double all = LegCurrents.amps(sums, node, leg) + existing[node];
     return all > 0 ? Math.min(1, Math.max(0.1, active / all)) : 1;
   }
 
   /** What breakers from here up to the source leave, when others take what they take. */
   private void leave(int node) {
-    for (int at = node; at >= 0; at = parent[at]) {
-      double breaker = breakers[at];
-      if (Double.isNaN(breaker)) {
-        continue;
-      }
+    for (int at : upstream[node]) {
       for (int leg = 0; leg < LEGS; leg++) {
         if ((legs[node] >> leg & 1) == 1) {
           double others = amps[at * LEGS + leg] - amps[node * LEGS + leg];
-          available[node] = Math.min(available[node], breaker - others);
+          available[node] = Math.min(available[node], breakers[at] - others);
         }
       }
     }
@@ -293,14 +325,13 @@ public final class Flows {
   }
 
   /** Sums of a state from the places up to the sources; drops raise loads of constant power. */
-  private double[] sums(LoadState state, double[] drops) {
-    double[] sums = new double[count * LegCurrents.WIDTH];
-    for (int i = state.active().nextSetBit(0); i >= 0; i = state.active().nextSetBit(i + 1)) {
-      boolean rises = drops != null && loads.get(i).isConstantPower();
-      for (PlannedLoad.Part part : loads.get(i).parts()) {
-        int node = part.node().index();
-        double factor = rises ? 1 / (1 - worst(drops, node, part.legs(), COLLAPSE)) : 1;
-        LegCurrents.add(sums, node, part.currents(), factor);
+  private void sum(LoadState state, boolean raised, double... sums) {
+    Arrays.fill(sums, 0);
+    for (int i : state.on()) {
+      for (Draw draw : draws[i]) {
+        double factor =
+            raised && draw.rises ? 1 / (1 - worst(stateDrop, draw.node, draw.legs, COLLAPSE)) : 1;
+        LegCurrents.add(sums, draw.node, draw.currents, factor);
       }
     }
     for (int u = used.length - 1; u >= 0; u--) {
@@ -313,7 +344,6 @@ public final class Flows {
         }
       }
     }
-    return sums;
   }
 
   private static double worst(double[] drops, int node, int legs, double most) {
@@ -327,8 +357,9 @@ public final class Flows {
   }
 
   /** Finds the drops of a state, and its currents at the voltages that are left. */
-  private double[] voltages(double[] nominal, LoadState state) {
-    double[] sums = nominal;
+  private double[] voltages(LoadState state) {
+    double[] sums = new double[count * LegCurrents.WIDTH];
+    sum(state, false, sums);
     Arrays.fill(stateDrop, 0);
     for (int sweep = 0; sweep < SWEEPS; sweep++) {
       double change = 0;
@@ -344,7 +375,7 @@ public final class Flows {
       if (change < SETTLED) {
         break;
       }
-      sums = sums(state, stateDrop);
+      sum(state, true, sums);
     }
     return sums;
   }
@@ -355,18 +386,15 @@ public final class Flows {
     if (z.ohms() == 0 || (legs[node] >> leg & 1) == 0) {
       return 0;
     }
-    Node place = network.nodes().get(node);
     double own = LegCurrents.amps(sums, node, leg) + existing[node];
-    double cosine = powerFactor(sums, node, leg);
+    double cosine = powerFactor(sums, node, leg, own);
     double ohms = z.ohms() * cosine + z.reactance() * Math.sqrt(1 - cosine * cosine);
-    double volts = isPair(place) ? network.lineVolts(place.root()) : legVolts[node];
-    return (own + back(sums, node, own)) * ohms / volts;
+    return (own + back(sums, node, own)) * ohms / dropVolts[node];
   }
 
   /** What flows back: over the neutral, of a pair over its other leg. */
   private double back(double[] sums, int node, double own) {
-    boolean pair = isPair(network.nodes().get(node));
-    return pair ? own : Math.min(own, LegCurrents.neutral(sums, node));
+    return pair[node] ? own : Math.min(own, LegCurrents.neutral(sums, node));
   }
 
   private static boolean isPair(Node place) {
@@ -453,7 +481,10 @@ public final class Flows {
 
   /** States of the day shown, or all. */
   public List<LoadState> shownStates() {
-    return states.stream().filter(s -> shownQuarter(s) >= 0).toList();
+    return IntStream.range(0, shownQuarters.length)
+        .filter(s -> shownQuarters[s] >= 0)
+        .mapToObj(states::get)
+        .toList();
   }
 
   /** The highest current of the neutral over all days. */

@@ -13,10 +13,10 @@ import org.setpower.plan.lighting.load.Timeline.Span;
 /**
  * Loads that are on together, with all hours in which just these are.
  *
- * @param active indexes of the loads
+ * @param on indexes of the loads, rising
  * @param spans quarter hours from and to, in rising order
  */
-public record LoadState(BitSet active, List<int[]> spans) {
+public record LoadState(int[] on, List<int[]> spans) {
   /** All states of the plan, each once, in the order in which they begin. */
   static List<LoadState> of(List<PlannedLoad> loads) {
     TreeMap<Integer, List<int[]>> changes = new TreeMap<>();
@@ -35,7 +35,9 @@ public record LoadState(BitSet active, List<int[]> spans) {
     for (Map.Entry<Integer, List<int[]>> change : changes.entrySet()) {
       if (from != null && !active.isEmpty()) {
         states
-            .computeIfAbsent((BitSet) active.clone(), a -> new LoadState(a, new ArrayList<>()))
+            .computeIfAbsent(
+                (BitSet) active.clone(),
+                a -> new LoadState(a.stream().toArray(), new ArrayList<>()))
             .spans
             .add(new int[] {from, change.getKey()});
       }
@@ -46,7 +48,7 @@ public record LoadState(BitSet active, List<int[]> spans) {
       from = change.getKey();
     }
     return states.isEmpty()
-        ? Collections.singletonList(new LoadState(new BitSet(), new ArrayList<>()))
+        ? Collections.singletonList(new LoadState(new int[0], new ArrayList<>()))
         : List.copyOf(states.values());
   }
 

@@ -2,6 +2,7 @@ package org.setpower.plan.lighting.paper;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.setpower.plan.lighting.input.Connection;
 import org.setpower.plan.lighting.input.LegWord;
 import org.setpower.plan.lighting.load.Flows;
@@ -78,7 +79,7 @@ public record BalanceProposal(
   private static List<Plug> plugs(Node node, Flows flows, int state) {
     LoadState now = flows.states().get(state);
     List<Plug> plugs = new ArrayList<>();
-    now.active().stream()
+    IntStream.of(now.on())
         .mapToObj(flows.loads()::get)
         .filter(l -> l.connection() == Connection.LINE_NEUTRAL && l.parts().size() == 1)
         .filter(l -> l.parts().get(0).node().path().contains(node))

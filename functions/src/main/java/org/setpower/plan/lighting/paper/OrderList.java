@@ -1,6 +1,7 @@
 package org.setpower.plan.lighting.paper;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -41,6 +42,10 @@ public final class OrderList {
   private static final List<Connector> US_TWO_LEGS =
       List.of(Connector.FOUR_WIRE_50, Connector.FOUR_WIRE_100);
 
+  /** Sizes and lengths as they sort, each made once. */
+  private final Map<String, String> sizes = new HashMap<>();
+
+  private final Map<Double, String> lengths = new HashMap<>();
   private final LightingSettings settings;
   private final Network network;
   private final Map<String, Line> lines = new TreeMap<>();
@@ -86,10 +91,18 @@ public final class OrderList {
   }
 
   /** A size by its numbers: 2.5 mm² comes before 16 mm². */
-  private static String byNumber(String size) {
-    return NUMBER
-        .matcher(size)
-        .replaceAll(m -> "0".repeat(Math.max(0, DIGITS - m.group().length())) + m.group());
+  private String byNumber(String size) {
+    return sizes.computeIfAbsent(
+        size,
+        k ->
+            NUMBER
+                .matcher(k)
+                .replaceAll(m -> "0".repeat(Math.max(0, DIGITS - m.group().length())) + m.group()));
+  }
+
+  private String byLength(double length) {
+    return lengths.computeIfAbsent(
+        length, k -> Double.isNaN(k) ? "" : "%012.3f".formatted(k.doubleValue()));
   }
 
   private void add(Line line) {
@@ -101,7 +114,7 @@ public final class OrderList {
             byNumber(line.size()),
             line.cores(),
             line.connector(),
-            Double.isNaN(line.length()) ? "" : "%012.3f".formatted(line.length()),
+            byLength(line.length()),
             Double.isNaN(line.breaker()) ? "" : "" + line.breaker());
     Line before = lines.get(key);
     int required = line.required() + (before == null ? 0 : before.required());

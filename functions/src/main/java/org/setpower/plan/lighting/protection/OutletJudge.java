@@ -86,7 +86,7 @@ public final class OutletJudge {
     double[] now = new double[leakage.length];
     for (LoadState state : flows.states()) {
       Arrays.fill(now, 0);
-      for (int i = state.active().nextSetBit(0); i >= 0; i = state.active().nextSetBit(i + 1)) {
+      for (int i : state.on()) {
         for (Leak leak : leaks.get(i)) {
           now[leak.node()] += leak.milliamps();
         }
@@ -183,7 +183,15 @@ public final class OutletJudge {
         .findFirst()
         .ifPresent(n -> rcd(row, Network.protectedPlace(n), findings));
     rcds(fed.stream().filter(n -> n.rcd().isThere()).toList(), findings);
+    if (typed.together() != null) {
+      findings.removeIf(f -> f.key() == LightingFinding.RCD_SELECTIVITY);
+    }
     return findings;
+  }
+
+  /** Who accepts that the RCD of an outlet trips with one behind it; null where none does. */
+  public String acceptedBy(Node outlet) {
+    return together.containsKey(outlet) ? network.outlet(outlet).together() : null;
   }
 
   /** A connector burns behind a breaker that is larger than it. */

@@ -31,7 +31,7 @@ public final class Plugs {
     int[] now = new int[count];
     for (LoadState state : flows.states()) {
       System.arraycopy(runs, 0, now, 0, count);
-      for (int i = state.active().nextSetBit(0); i >= 0; i = state.active().nextSetBit(i + 1)) {
+      for (int i : state.on()) {
         for (PlannedLoad.Part part : flows.loads().get(i).parts()) {
           now[part.node().index()] += (int) part.quantity();
         }

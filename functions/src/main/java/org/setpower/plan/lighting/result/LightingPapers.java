@@ -210,7 +210,12 @@ public final class LightingPapers {
               key = "nights",
               heading = "Days",
               rule = "Days on which it feeds something; blank with a day shown.")
-          Phrase nights) {}
+          Phrase nights,
+      @Result(
+              key = "upstream",
+              heading = "Stop upstream",
+              rule = "What feeds it and is a stop; blank without one.")
+          String upstream) {}
 
   /** A load that is fit, by its place. */
   @Table(key = "plugging", heading = "Loads by outlet", rows = 200)
@@ -257,7 +262,12 @@ public final class LightingPapers {
               heading = "Days",
               rule = "Days on which it is on; blank with a day shown.")
           Phrase nights,
-      @Result(key = "tick", heading = "Done", rule = "A box to tick.") String tick) {}
+      @Result(key = "tick", heading = "Done", rule = "A box to tick.") String tick,
+      @Result(
+              key = "upstream",
+              heading = "Stop upstream",
+              rule = "What feeds it and is a stop; blank without one.")
+          String upstream) {}
 
   /** A cable run that is fit, for whoever lays it. */
   @Table(key = "pull", heading = "Cable pull", rows = 100)
@@ -305,7 +315,12 @@ public final class LightingPapers {
               heading = "Days",
               rule = "Days on which it feeds something; blank with a day shown.")
           Phrase nights,
-      @Result(key = "tick", heading = "Laid", rule = "A box to tick.") String tick) {}
+      @Result(key = "tick", heading = "Laid", rule = "A box to tick.") String tick,
+      @Result(
+              key = "upstream",
+              heading = "Stop upstream",
+              rule = "What feeds it and is a stop; blank without one.")
+          String upstream) {}
 
   /** Cable of a size, all runs together. */
   @Table(key = "lengths", heading = "Cable by size", rows = 40)
