@@ -74,7 +74,9 @@ public enum BudgetFinding implements FindingKey {
   SCENARIO_EMPTY("scenario.empty", Severity.CHECK),
   /** Arguments: type. */
   SCENARIO_NO_LINES("scenario.noLines", Severity.CHECK),
+  /** Arguments: heading of the setting. */
   SCENARIO_WEEK("scenario.week", Severity.CHECK),
+  SCENARIO_NOTHING("scenario.nothing", Severity.CHECK),
   /** Arguments: lines that stay, lines, their names. */
   SCENARIO_SAME("scenario.same", Severity.CHECK),
   /** Arguments: more cost. */

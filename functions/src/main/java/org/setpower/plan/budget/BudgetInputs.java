@@ -162,14 +162,24 @@ public record BudgetInputs(
           LocalDate lastDay,
       @Input(
               key = "weekDays",
-              heading = "Days in a week",
+              heading = "Days in a rental week",
               unit = "days",
               form = NumberForm.EXACT,
               min = 1,
               max = 7,
               blank = "Blank: a day more costs a whole week, check.",
-              help = "That a price for a week covers, for scenarios: 3 of rental, 5 of crew.")
+              help = "That a price for a week covers, of all but crew, for scenarios.")
           Double weekDays,
+      @Input(
+              key = "crewWeekDays",
+              heading = "Days in a crew week",
+              unit = "days",
+              form = NumberForm.EXACT,
+              min = 1,
+              max = 7,
+              blank = "Blank: a day more costs a whole week, check.",
+              help = "That a rate for a week covers, of crew, for scenarios.")
+          Double crewWeekDays,
       @Input(
               key = "daysAfter",
               heading = "Days after",

@@ -443,7 +443,7 @@ final class BudgetLine {
 
   /** So many days in the unit of × days: of a week its share where its days are known. */
   private BigDecimal times(BigDecimal days) {
-    Double week = rules.project().weekDays();
+    Double week = rules.weekDays(line.type());
     return isByWeek() && week != null
         ? days.divide(Money.decimal(week), MathContext.DECIMAL128)
         : days;

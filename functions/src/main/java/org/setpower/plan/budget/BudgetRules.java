@@ -28,10 +28,6 @@ import org.setpower.plan.finding.Severity;
 
 /** The project, counts, exchange rates and overtime of a budget; blanks replaced. */
 final class BudgetRules {
-  private static final Project BLANK =
-      new Project(
-          null, null, null, null, null, null, null, null, null, null, null, null, null, null, null,
-          null, null, null, null, null, null, null, null, null, null, null, null, null);
   private static final double DAYS_AFTER = 30;
 
   private final Project project;
@@ -46,7 +42,7 @@ final class BudgetRules {
 
   BudgetRules(BudgetInputs inputs) {
     InputRow<Project> row = inputs.project().rows().get(0);
-    project = row.isBlank() ? BLANK : row.value();
+    project = row.isBlank() ? BudgetInputs.PROJECT.none() : row.value();
     findings = new ArrayList<>(row.findings());
     if (row.isBlank()) {
       BudgetInputs.PROJECT.columns().stream()
@@ -225,6 +221,16 @@ final class BudgetRules {
     return of.equals(currency)
         ? Optional.of(1.0)
         : Optional.ofNullable(rateByCode.get(Identity.of(of.getCurrencyCode())));
+  }
+
+  /** The setting that says how many days a week of this type has. */
+  static InputColumn weekColumn(CostType type) {
+    return BudgetInputs.PROJECT.column(type == CostType.CREW ? "crewWeekDays" : "weekDays");
+  }
+
+  /** How many days a week of this type has; null where it is not typed. */
+  Double weekDays(CostType type) {
+    return type == CostType.CREW ? project.crewWeekDays() : project.weekDays();
   }
 
   BigDecimal rounded(BigDecimal amount) {

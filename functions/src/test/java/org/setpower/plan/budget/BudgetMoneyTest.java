@@ -267,6 +267,86 @@ class BudgetMoneyTest {
     assertThat(keys(part.reasons())).doesNotContain("budget.scenario.week");
   }
 
+  /**
+   * Two days more, by hand. Rental, weeks of 3 days: 24 × 21.50 less 10 % = 464.40 GBP a week, 2/3
+   * are 309.60 at 1.1734 = 363.29; 8 × 145 × 2/3 = 773.33; 640 × 2/3 = 426.67; 190 × 2 = 380. Crew,
+   * weeks of 5 days: 310 × 12.625 / 10 × 2 = 782.75 and 2 × 45, fringes at their ceiling; 2 × 1,450
+   * × 11.5 / 10 = 3,335 a week, 2/5 are 1,334, and fringes 22 % of 11,000 less of 10,005 = 218.90.
+   */
+  @Test
+  void weeks_of_rental_and_of_crew_have_their_own_days() {
+    Ranges ranges =
+        empty()
+            .set("project", 1, "fringe", 0.22, "ceiling", 5500, "perDiem", 45, "rounding", 0.25)
+            .set("project", 1, "weekDays", 3, "crewWeekDays", 5)
+            .row("tiers", "after", 10, "factor", 1.5)
+            .row("exchange", "currency", "GBP", "rate", 1.1734, "date", day("2027-01-05"))
+            .row("lines", "description", "batteries", "type", "rental", "unit", "week")
+            .set("lines", 1, "qty", 24, "times", 3, "price", 21.5, "discount", 0.1)
+            .set("lines", 1, "currency", "GBP")
+            .row("lines", "description", "LED panels", "type", "rental", "unit", "week")
+            .set("lines", 2, "qty", 8, "times", 3, "price", 145)
+            .row("lines", "description", "generator", "type", "rental", "unit", "week")
+            .set("lines", 3, "times", 3, "price", 640)
+            .row("lines", "description", "spare", "type", "rental", "unit", "day", "times", 15)
+            .set("lines", 4, "price", 190)
+            .row("lines", "description", "operator", "type", "crew", "unit", "day", "times", 15)
+            .set("lines", 5, "price", 310, "hours", 11.6, "coveredHours", 10, "daysAway", 15)
+            .row("lines", "description", "electricians", "type", "crew", "unit", "week")
+            .set("lines", 6, "qty", 2, "times", 3, "price", 1450, "hours", 11)
+            .set("lines", 6, "coveredHours", 10)
+            .row("scenarios", "scenario", "rental", "type", "rental", "moreTimes", 2)
+            .row("scenarios", "scenario", "crew", "type", "crew", "moreTimes", 2)
+            .row("scenarios", "scenario", "all", "moreTimes", 2);
+    List<BudgetResults.ScenarioState> states = ranges.calculate().rows(BudgetResults.SCENARIOS);
+    assertThat(states).extracting(s -> s.more().toPlainString()).startsWith("1943.29", "2425.65");
+    assertThat(states.get(2).more()).isEqualByComparingTo("4368.94");
+    // one of the two blank: that one is named, and its week counts whole for each day
+    ranges.set("project", 1, "crewWeekDays", "");
+    states = ranges.calculate().rows(BudgetResults.SCENARIOS);
+    assertThat(keys(states.get(0).reasons())).doesNotContain("budget.scenario.week");
+    assertThat(states.get(1).reasons())
+        .filteredOn(f -> f.key() == BudgetFinding.SCENARIO_WEEK)
+        .singleElement()
+        .extracting(f -> f.arguments().get(0))
+        .isEqualTo(BudgetInputs.PROJECT.column("crewWeekDays"));
+  }
+
+  /** 3 × 62 a day, 11 days charged as 12: two days more are 13, so one more day, 186. */
+  @Test
+  void days_more_first_fill_the_min_charged() {
+    Ranges ranges =
+        empty()
+            .row("lines", "description", "power station", "type", "sub-hire", "unit", "day")
+            .set("lines", 1, "qty", 3, "times", 11, "minTimes", 12, "price", 62)
+            .row("scenarios", "scenario", "two days", "type", "sub-hire", "moreTimes", 2)
+            .row("scenarios", "scenario", "one day", "type", "sub-hire", "moreTimes", 1);
+    List<BudgetResults.ScenarioState> states = ranges.calculate().rows(BudgetResults.SCENARIOS);
+    assertThat(states.get(0).more()).isEqualByComparingTo("186");
+    assertThat(keys(states.get(0).reasons())).doesNotContain("budget.scenario.same");
+    assertThat(states.get(1).more()).isEqualByComparingTo("0");
+    assertThat(keys(states.get(1).reasons())).contains("budget.scenario.same");
+    // what they cost more is filled in: 0 as well is an answer
+    ranges.set("scenarios", 2, "other", 0);
+    states = ranges.calculate().rows(BudgetResults.SCENARIOS);
+    assertThat(keys(states.get(1).reasons())).doesNotContain("budget.scenario.same");
+  }
+
+  /** Dearer where all is invoiced: nothing counted, and the scenario says so. */
+  @Test
+  void a_scenario_that_counts_nothing_is_a_check() {
+    Ranges ranges =
+        line(1000)
+            .set("lines", 1, "invoiced", 1000, "invoice", "I")
+            .row("scenarios", "scenario", "dearer", "type", "rental", "dearer", 0.15);
+    BudgetResults.ScenarioState state = ranges.calculate().rows(BudgetResults.SCENARIOS).get(0);
+    assertThat(state.more()).isEqualByComparingTo("0");
+    assertThat(keys(state.reasons())).containsExactly("budget.scenario.nothing");
+    ranges.set("lines", 1, "invoiced", 600);
+    state = ranges.calculate().rows(BudgetResults.SCENARIOS).get(0);
+    assertThat(keys(state.reasons())).doesNotContain("budget.scenario.nothing");
+  }
+
   /** 1,000 planned, 600 invoiced: 15 % on the 400 still to come. */
   @Test
   void dearer_changes_only_what_is_not_invoiced() {

@@ -77,7 +77,8 @@ public final class PowerBudget implements PlanTemplate {
                 "lastDay",
                 "daysAfter",
                 "reclaimAfter",
-                "weekDays"),
+                "weekDays",
+                "crewWeekDays"),
             book.fields(
                 "Prices for Options", "project", "fuelPrice", "energyPrice", "crewHour", "gridCo2"),
             book.lines("", "project", "verdict", "reasons"),
