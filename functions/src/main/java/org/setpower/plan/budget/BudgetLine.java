@@ -245,6 +245,7 @@ final class BudgetLine {
     return isStruck()
         && report != null
         && report.budget().signum() == 0
+        && changes().signum() == 0
         && report.ordered().signum() == 0
         && report.finalCost().signum() == 0
         && BudgetRules.decimal(line.paid()).signum() == 0;
@@ -366,9 +367,10 @@ final class BudgetLine {
         tax.reported(finalTyped()));
   }
 
-  /** The budget before approved changes, in the basis of the report. */
-  BigDecimal original() {
-    return tax.reported(rules.isDraft() ? plan.all() : BudgetRules.decimal(line.budget()));
+  /** What was approved after the budget, in the basis of the report. */
+  BigDecimal changes() {
+    BigDecimal before = rules.isDraft() ? plan.all() : BudgetRules.decimal(line.budget());
+    return report.budget().subtract(tax.reported(before));
   }
 
   /** What of its changes comes out of the contingency, in the basis of the report. */

@@ -238,29 +238,7 @@ public final class BudgetPlan {
     Gate.Judged<BudgetLine> judged = gate.row(row.number());
     BudgetLine line = judged.item();
     if (!judged.fit()) {
-      return new BudgetResults.LineState(
-          judged.verdict(),
-          judged.findings(),
-          null,
-          null,
-          null,
-          null,
-          null,
-          null,
-          null,
-          null,
-          null,
-          null,
-          null,
-          null,
-          null,
-          null,
-          null,
-          null,
-          null,
-          null,
-          null,
-          null);
+      return BudgetResults.LINES.row(judged.verdict(), judged.findings());
     }
     BudgetLine.Plan plan = line.plan();
     BudgetLine.Report report = line.report();
@@ -326,17 +304,15 @@ public final class BudgetPlan {
 
   private List<BudgetResults.LineRow> byLine() {
     List<BudgetResults.LineRow> rows = new ArrayList<>();
-    BigDecimal changes = BigDecimal.ZERO;
+    BigDecimal changes = sum(fit, BudgetLine::changes);
     for (BudgetLine line : lines.values()) {
       if (!gate.row(line.row().number()).fit()) {
         Phrase label = ReportText.label(line.line().description(), true);
         rows.add(lineRow(TotalKind.WITHHELD, label, null, null));
       } else if (!line.isQuiet()) {
-        BigDecimal later = line.report().budget().subtract(line.original());
-        changes = changes.add(later);
         Phrase label = ReportText.label(line.line().description(), false);
         CostTotals.Sums sums = CostTotals.sums(line);
-        rows.add(lineRow(TotalKind.GROUP, label, sums, later));
+        rows.add(lineRow(TotalKind.GROUP, label, sums, line.changes()));
       }
     }
     for (CostTotals.Row row : totals.belowLines()) {
@@ -355,24 +331,22 @@ public final class BudgetPlan {
   private static BudgetResults.LineRow lineRow(
       TotalKind kind, Phrase label, CostTotals.Sums s, BigDecimal changes) {
     return s == null
-        ? new BudgetResults.LineRow(kind, label, null, null, null, null, null, null, null)
+        ? BudgetResults.BY_LINE.row(kind, label)
         : new BudgetResults.LineRow(
             kind,
             label,
             s.budget().subtract(changes),
             changes,
-            s.ordered(),
+            s.invoiced(),
+            s.open(),
             s.costToDate(),
-            s.toComplete(),
             s.finalCost(),
             s.variance());
   }
 
   private static void report(
       List<BudgetResults.ReportRow> rows, ReportText heading, List<CostTotals.Row> totals) {
-    rows.add(
-        new BudgetResults.ReportRow(
-            TotalKind.HEADING, heading.of(), null, null, null, null, null, null));
+    rows.add(BudgetResults.REPORT.row(TotalKind.HEADING, heading.of()));
     for (CostTotals.Row row : totals) {
       CostTotals.Sums s = row.sums();
       rows.add(
@@ -380,7 +354,8 @@ public final class BudgetPlan {
               row.kind(),
               ReportText.label(row),
               s.budget(),
-              s.ordered(),
+              s.invoiced(),
+              s.open(),
               s.costToDate(),
               s.toComplete(),
               s.finalCost(),
@@ -397,17 +372,24 @@ public final class BudgetPlan {
     BigDecimal gross = sum(fit, l -> l.cash().gross());
     BigDecimal paid = sum(fit, l -> rules.rounded(BudgetRules.decimal(l.line().paid())));
     CostTotals.Sums total = totals.total();
+    BigDecimal changes = sum(fit, BudgetLine::changes).subtract(totals.taken());
     return new BudgetResults.BudgetSummary(
         IssueRow.worst(issues),
         !rules.isDraft(),
         (int) lines.values().stream().filter(l -> !l.isQuiet()).count(),
         rules.currency() == null ? null : (Integer) rules.currency().getDefaultFractionDigits(),
         gate.all().size() - fit.size(),
+        total.budget().subtract(changes),
+        changes,
         total.budget(),
         total.ordered(),
+        total.invoiced(),
+        total.open(),
         total.costToDate(),
         total.toComplete(),
         total.finalCost(),
+        totals.contingencyBefore(),
+        totals.taken(),
         totals.contingency(),
         totals.all().variance(),
         totals.contingencyLeft(),

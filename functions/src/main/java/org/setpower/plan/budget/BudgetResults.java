@@ -434,7 +434,7 @@ public final class BudgetResults {
           Phrase label,
       @Result(
               key = "budget",
-              heading = "Budget",
+              heading = "Budget before changes",
               form = NumberForm.MONEY,
               from = {"lines.budgetNow", "lines.budget", LINES_ALL, "lines.reasons", "project.*"},
               rule = "As approved, without later changes; planned while it is a draft.")
@@ -447,32 +447,32 @@ public final class BudgetResults {
               rule = "Approved after the budget.")
           BigDecimal changes,
       @Result(
-              key = "ordered",
-              heading = "Ordered",
+              key = "invoiced",
+              heading = "Invoiced",
               form = NumberForm.MONEY,
-              from = {"lines.orderedNow", LINES_ALL, "lines.reasons", "project.*"},
+              from = {"lines.invoicedNow", LINES_ALL, "lines.reasons", "project.*"},
               rule = "As under Budget lines.")
-          BigDecimal ordered,
+          BigDecimal invoiced,
+      @Result(
+              key = "open",
+              heading = "Open commitment",
+              form = NumberForm.MONEY,
+              from = {"lines.open", LINES_ALL, "lines.reasons", "project.*"},
+              rule = "As under Budget lines.")
+          BigDecimal open,
       @Result(
               key = "costToDate",
               heading = "Cost to date",
               form = NumberForm.MONEY,
               from = {"lines.costToDate", LINES_ALL, "lines.reasons", "project.*"},
-              rule = "As under Budget lines.")
+              rule = "Invoiced and open commitment.")
           BigDecimal costToDate,
-      @Result(
-              key = "toComplete",
-              heading = "Estimate to complete",
-              form = NumberForm.MONEY,
-              from = {"lines.toComplete", LINES_ALL, "lines.reasons", "project.*"},
-              rule = "As under Budget lines.")
-          BigDecimal toComplete,
       @Result(
               key = "finalCost",
               heading = "Estimated final cost",
               form = NumberForm.MONEY,
               from = {"lines.finalCost", LINES_ALL, "lines.reasons", "project.*"},
-              rule = "Cost to date and estimate to complete.")
+              rule = "Cost to date and what is still to come.")
           BigDecimal finalCost,
       @Result(
               key = "variance",
@@ -511,12 +511,19 @@ public final class BudgetResults {
               rule = "As under accounts and departments.")
           BigDecimal budget,
       @Result(
-              key = "ordered",
-              heading = "Ordered",
+              key = "invoiced",
+              heading = "Invoiced",
               form = NumberForm.MONEY,
-              from = {"accounts.ordered", "departments.ordered", LINES_ALL, "lines.reasons"},
-              rule = "As under accounts and departments.")
-          BigDecimal ordered,
+              from = {"lines.invoicedNow", LINES_ALL, "lines.reasons", "project.*"},
+              rule = "Sum of its lines.")
+          BigDecimal invoiced,
+      @Result(
+              key = "open",
+              heading = "Open commitment",
+              form = NumberForm.MONEY,
+              from = {"lines.open", LINES_ALL, "lines.reasons", "project.*"},
+              rule = "Sum of its lines.")
+          BigDecimal open,
       @Result(
               key = "costToDate",
               heading = "Cost to date",
@@ -933,6 +940,20 @@ public final class BudgetResults {
               rule = "Lines that are a stop: in no total.")
           Integer withheld,
       @Result(
+              key = "budgetBefore",
+              heading = "Budget before changes",
+              form = NumberForm.MONEY,
+              from = {"lines.budgetNow", "lines.budget", LINES_ALL, "lines.reasons", "project.*"},
+              rule = "As in the row Total of the cost report by line.")
+          BigDecimal budgetBefore,
+      @Result(
+              key = "changes",
+              heading = "Approved changes",
+              form = NumberForm.MONEY,
+              from = {"lines.budgetNow", "lines.changes", LINES_ALL, "lines.reasons", "project.*"},
+              rule = "Of all lines, less what of them comes out of the contingency.")
+          BigDecimal changes,
+      @Result(
               key = "budget",
               heading = "Budget",
               form = NumberForm.MONEY,
@@ -946,6 +967,20 @@ public final class BudgetResults {
               from = {"lines.orderedNow", "lines.reasons", LINES_ALL, "project.*"},
               rule = "As in the row Total of the cost report.")
           BigDecimal ordered,
+      @Result(
+              key = "invoiced",
+              heading = "Invoiced",
+              form = NumberForm.MONEY,
+              from = {"lines.invoicedNow", "lines.reasons", LINES_ALL, "project.*"},
+              rule = "As in the row Total of the cost report.")
+          BigDecimal invoiced,
+      @Result(
+              key = "open",
+              heading = "Open commitment",
+              form = NumberForm.MONEY,
+              from = {"lines.open", "lines.reasons", LINES_ALL, "project.*"},
+              rule = "As in the row Total of the cost report.")
+          BigDecimal open,
       @Result(
               key = "costToDate",
               heading = "Cost to date",
@@ -967,6 +1002,20 @@ public final class BudgetResults {
               from = {"lines.finalCost", "project.*", "lines.reasons", LINES_ALL},
               rule = "As in the row Total of the cost report.")
           BigDecimal finalCost,
+      @Result(
+              key = "contingencyBefore",
+              heading = "Contingency before changes",
+              form = NumberForm.MONEY,
+              from = {"lines.budgetNow", "lines.reasons", LINES_ALL, "project.*"},
+              rule = "As approved, or its share of all budgets.")
+          BigDecimal contingencyBefore,
+      @Result(
+              key = "drawn",
+              heading = "Drawn from contingency",
+              form = NumberForm.MONEY,
+              from = {"lines.fromContingency", "lines.reasons", LINES_ALL, "project.*"},
+              rule = "What approved changes took out of it.")
+          BigDecimal drawn,
       @Result(
               key = "contingency",
               heading = "Contingency",

@@ -100,6 +100,18 @@ class BudgetIdentitiesTest {
       BudgetResults.LineRow last = byLine.get(byLine.size() - 1);
       assertThat(last.budget().add(last.changes())).isEqualByComparingTo(total.budget());
       assertThat(last.finalCost()).isEqualByComparingTo(total.finalCost());
+      for (BudgetResults.LineRow row : byLine) {
+        if (row.kind() != TotalKind.WITHHELD) {
+          assertThat(row.invoiced().add(row.open())).isEqualByComparingTo(row.costToDate());
+        }
+      }
+      List<BudgetResults.LineRow> shown =
+          byLine.stream().filter(r -> PARTS.contains(r.kind())).toList();
+      assertThat(sum(shown, BudgetResults.LineRow::budget)).isEqualByComparingTo(last.budget());
+      assertThat(sum(shown, BudgetResults.LineRow::changes)).isEqualByComparingTo(last.changes());
+      assertThat(sum(shown, BudgetResults.LineRow::invoiced))
+          .isEqualByComparingTo(last.invoiced())
+          .isEqualByComparingTo(sum(lines, LineState::invoicedNow));
       assertThat(
               sum(
                   byLine.stream().filter(r -> PARTS.contains(r.kind())).toList(),

@@ -407,13 +407,12 @@ class BudgetMoneyTest {
         .containsExactly("group", "group", "withheld", "subtotal", "contingency", "total");
     BudgetResults.LineRow first = rows.get(0);
     assertThat(
-            Stream.of(first.budget(), first.changes(), first.ordered(), first.costToDate())
+            Stream.of(first.budget(), first.changes(), first.invoiced(), first.open())
                 .map(BigDecimal::intValue))
-        .containsExactly(2000, 100, 0, 2200);
-    assertThat(
-            Stream.of(first.toComplete(), first.finalCost(), first.variance())
-                .map(BigDecimal::intValue))
-        .containsExactly(0, 2200, -100);
+        .containsExactly(2000, 100, 2200, 0);
+    assertThat(first.costToDate()).isEqualByComparingTo("2200");
+    assertThat(Stream.of(first.finalCost(), first.variance()).map(BigDecimal::intValue))
+        .containsExactly(2200, -100);
     assertThat(rows.get(2).budget()).isNull();
     BudgetResults.LineRow before = rows.get(3);
     assertThat(before.budget().add(before.changes())).isEqualByComparingTo("2600");
@@ -434,5 +433,46 @@ class BudgetMoneyTest {
     BudgetResults.LineRow total = rows.get(rows.size() - 1);
     assertThat(total.budget()).isEqualByComparingTo("2750");
     assertThat(total.changes()).isEqualByComparingTo("0");
+  }
+
+  /** 2,000 ordered and 1,200 of it invoiced: 800 are open, and no page calls them invoiced. */
+  @Test
+  void pages_show_what_is_invoiced_and_what_is_still_on_order() {
+    Ranges ranges = approved().set("lines", 1, "ordered", 2000, "invoiced", 1200, "account", "A");
+    BudgetResults.LineRow line = ranges.calculate().rows(BudgetResults.BY_LINE).get(0);
+    assertThat(line.invoiced()).isEqualByComparingTo("1200");
+    assertThat(line.open()).isEqualByComparingTo("800");
+    assertThat(line.costToDate()).isEqualByComparingTo("2000");
+    BudgetResults.ReportRow account = ranges.calculate().rows(BudgetResults.REPORT).get(1);
+    assertThat(account.invoiced()).isEqualByComparingTo("1200");
+    assertThat(account.open()).isEqualByComparingTo("800");
+    assertThat(summary(ranges).invoiced()).isEqualByComparingTo("1200");
+    assertThat(summary(ranges).open()).isEqualByComparingTo("800");
+  }
+
+  /**
+   * Approved 2,500 and 250 of contingency; a change of 650, 150 of it out of the contingency: 2,750
+   * and 500 are 3,250, and 100 of the contingency are left.
+   */
+  @Test
+  void what_is_drawn_from_the_contingency_is_a_figure() {
+    Ranges ranges = approved().set("lines", 1, "changes", 650, "fromContingency", 150);
+    BudgetResults.BudgetSummary summary = summary(ranges);
+    assertThat(summary.budgetBefore()).isEqualByComparingTo("2750");
+    assertThat(summary.changes()).isEqualByComparingTo("500");
+    assertThat(summary.budget()).isEqualByComparingTo("3250");
+    assertThat(summary.contingencyBefore()).isEqualByComparingTo("250");
+    assertThat(summary.drawn()).isEqualByComparingTo("150");
+    assertThat(summary.contingency()).isEqualByComparingTo("100");
+  }
+
+  /** A line approved at 500, struck with a change of -500: its row shows both. */
+  @Test
+  void a_struck_line_whose_budget_was_given_back_stays_on_the_page() {
+    Ranges ranges = approved().set("lines", 2, "struck", "yes", "changes", -500);
+    List<BudgetResults.LineRow> rows = ranges.calculate().rows(BudgetResults.BY_LINE);
+    assertThat(rows.get(1).budget()).isEqualByComparingTo("500");
+    assertThat(rows.get(1).changes()).isEqualByComparingTo("-500");
+    assertThat(rows.get(rows.size() - 1).budget()).isEqualByComparingTo("2750");
   }
 }

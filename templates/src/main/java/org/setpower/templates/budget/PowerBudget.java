@@ -187,24 +187,28 @@ public final class PowerBudget implements PlanTemplate {
   private PlanTab summary() {
     return PlanTab.page("Summary", "The cost report, and the open issues, stops first.")
         .prints(30)
-        .grid(FINE)
+        .grid(NARROW)
         .result()
         .with(
             book.figures(
                 4,
                 "summary",
                 "verdict",
+                "budgetBefore",
+                "changes",
                 "budget",
                 "finalCost",
                 "variance",
+                "invoiced",
+                "open",
                 "costToDate",
-                "contingency",
+                "contingencyBefore",
+                "drawn",
                 "contingencyLeft",
-                "lowestOption",
                 "approved",
-                "rows",
                 "withheld",
-                "peak"),
+                "peak",
+                "lowestOption"),
             book.list("Open issues", 5, "issues", "verdict", "where", "rows", "reasons")
                 .width("verdict", 16)
                 .width("where", 64)
@@ -218,17 +222,19 @@ public final class PowerBudget implements PlanTemplate {
                     "report",
                     "label",
                     "budget",
-                    "ordered",
+                    "invoiced",
+                    "open",
                     "costToDate",
                     "toComplete",
                     "finalCost",
                     "variance")
-                .width("label", 48)
+                .width("label", 40)
                 .width("budget", 24)
-                .width("ordered", 24)
-                .width("costToDate", 24)
-                .width("toComplete", 24)
-                .width("finalCost", 24)
+                .width("invoiced", 20)
+                .width("open", 24)
+                .width("costToDate", 20)
+                .width("toComplete", 20)
+                .width("finalCost", 20)
                 .width("variance", 24)
                 .look("kind", "heading", CellStyle.GROUP)
                 .look("kind", "difference", CellStyle.SUM)
@@ -249,17 +255,17 @@ public final class PowerBudget implements PlanTemplate {
                     "label",
                     "budget",
                     "changes",
-                    "ordered",
+                    "invoiced",
+                    "open",
                     "costToDate",
-                    "toComplete",
                     "finalCost",
                     "variance")
-                .width("label", 40)
+                .width("label", 36)
                 .width("budget", 24)
                 .width("changes", 24)
-                .width("ordered", 20)
+                .width("invoiced", 20)
+                .width("open", 24)
                 .width("costToDate", 20)
-                .width("toComplete", 20)
                 .width("finalCost", 20)
                 .width("variance", 24)
                 .look("kind", "difference", CellStyle.SUM)
