@@ -438,7 +438,7 @@ public record BudgetInputs(
               max = 1,
               blank = "Blank: that of Project.")
           Double recoverable,
-      @Input(key = "due", heading = "Due", blank = "Blank: on delivery.", help = "When it is paid.")
+      @Input(key = "due", heading = "Due", blank = "Blank: on delivery; crew each week.", help = "When it is paid.")
           PaymentDue due,
       @Input(
               key = "dueOn",

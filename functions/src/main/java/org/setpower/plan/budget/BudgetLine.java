@@ -462,7 +462,10 @@ final class BudgetLine {
   }
 
   PaymentDue due() {
-    return line.due() == null ? PaymentDue.ON_DELIVERY : line.due();
+    if (line.due() != null) {
+      return line.due();
+    }
+    return isCrew() ? PaymentDue.EACH_WEEK : PaymentDue.ON_DELIVERY;
   }
 
   /** Whether it is paid in weekly parts. */

@@ -779,8 +779,14 @@ public final class BudgetResults {
   @Table(key = "weeks", heading = "Cash by week", rows = 120)
   public record CashWeek(
       @Result(
-              key = "week",
+              key = "label",
               heading = "Week from",
+              from = {"weeks.week", "weeks.payments"},
+              rule = "Monday; before all weeks what is overdue on the day of the report.")
+          Phrase label,
+      @Result(
+              key = "week",
+              heading = "Monday",
               from = {
                 "lines.gross",
                 "lines.reclaimed",
@@ -795,7 +801,7 @@ public final class BudgetResults {
                 DEPOSITS_ALL,
                 PROJECT_ALL
               },
-              rule = "Monday.")
+              rule = "First day of the week; blank for what is overdue.")
           LocalDate week,
       @Result(
               key = "payments",
@@ -815,7 +821,7 @@ public final class BudgetResults {
                 DEPOSITS_ALL,
                 PROJECT_ALL
               },
-              rule = "Lines paid in the week; weekly ones in equal parts.")
+              rule = "Lines paid in the week, less what is paid; weekly ones in equal parts.")
           BigDecimal payments,
       @Result(
               key = "depositsOut",
@@ -1100,10 +1106,10 @@ public final class BudgetResults {
           BigDecimal toPay,
       @Result(
               key = "peak",
-              heading = "Peak cash requirement",
+              heading = "Peak of Cash flow",
               form = NumberForm.MONEY,
               from = {"weeks.soFar", "lines.reasons", LINES_ALL, PROJECT_ALL, DEPOSITS_ALL},
-              rule = "The highest cumulative cash out of all weeks.")
+              rule = "The highest cumulative cash out of its weeks, from the day of the report on.")
           BigDecimal peak,
       @Result(
               key = "lowestOption",

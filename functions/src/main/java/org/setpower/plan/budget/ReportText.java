@@ -23,6 +23,7 @@ enum ReportText {
   COST_DRAFT_AT("{0} with tax not reclaimed, draft, as at {1}"),
   NET_APPROVED_AT("{0} without tax, approved {1}, as at {2}"),
   COST_APPROVED_AT("{0} with tax not reclaimed, approved {1}, as at {2}"),
+  OVERDUE("Overdue"),
   CASH("Amounts in {0} with tax"),
   CASH_AT("Amounts in {0} with tax, still to pay from {1}");
 
@@ -76,6 +77,11 @@ enum ReportText {
     return asAt == null
         ? Phrase.of(CASH.pattern, currency)
         : Phrase.of(CASH_AT.pattern, currency, asAt);
+  }
+
+  /** What a row of Cash flow is called; null for what is overdue. */
+  static Phrase week(LocalDate monday) {
+    return monday == null ? OVERDUE.of() : Phrase.of("{0}", monday);
   }
 
   /** What a line is called in the cost report by line. */

@@ -3,6 +3,7 @@ package org.setpower.plan.budget;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.math.BigDecimal;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
@@ -161,7 +162,10 @@ class BudgetIdentitiesTest {
       assertThat(summary.toPay()).isEqualByComparingTo(summary.gross().subtract(summary.paid()));
       if (!weeks.isEmpty()) {
         weekly++;
-        assertThat(weeks).isSortedAccordingTo(java.util.Comparator.comparing(CashWeek::week));
+        assertThat(weeks)
+            .isSortedAccordingTo(
+                Comparator.comparing(
+                    CashWeek::week, Comparator.nullsFirst(Comparator.naturalOrder())));
         assertThat(weeks.get(weeks.size() - 1).soFar())
             .isEqualByComparingTo(sum(weeks, CashWeek::cash));
       }

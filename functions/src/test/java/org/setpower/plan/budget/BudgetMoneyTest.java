@@ -194,16 +194,73 @@ class BudgetMoneyTest {
     return ranges.calculate().rows(BudgetResults.WEEKS);
   }
 
-  /** 1,200 with tax due on 28 January, 500 paid, seen on Wednesday 10 February: 700 are due now. */
+  /** 1,200 with tax due on 28 January, 500 paid, seen on Wednesday 10 February: 700 are overdue. */
   @Test
-  void cash_shows_what_is_still_to_pay_from_the_week_of_the_report() {
+  void cash_shows_what_is_overdue_and_still_to_pay_from_the_week_of_the_report() {
     Ranges ranges = line(1000).set("lines", 1, "paid", 500, "invoiced", 1000, "invoice", "I");
     assertThat(keys(project(ranges).reasons())).contains("budget.asAt");
     ranges.set("project", 1, "asAt", day("2027-02-10"));
     assertThat(project(ranges).reasons()).isEmpty();
-    assertThat(weeks(ranges).get(0).week()).isEqualTo(LocalDate.of(2027, 2, 8));
-    assertThat(weeks(ranges).get(0).payments()).isEqualByComparingTo("700");
+    BudgetResults.CashWeek overdue = weeks(ranges).get(0);
+    assertThat(overdue.week()).isNull();
+    assertThat(overdue.label().pattern()).isEqualTo("Overdue");
+    assertThat(overdue.payments()).isEqualByComparingTo("700");
+    assertThat(overdue.soFar()).isEqualByComparingTo("700");
+    // tax of what is paid today comes back 30 days after today: 116.67 on 12 March
+    assertThat(weeks(ranges))
+        .filteredOn(w -> LocalDate.of(2027, 3, 8).equals(w.week()))
+        .singleElement()
+        .satisfies(w -> assertThat(w.reclaim()).isEqualByComparingTo("116.67"));
     assertThat(summary(ranges).inCash()).isEqualByComparingTo("700");
+    // due on the day of the report it is not overdue
+    ranges.set("project", 1, "asAt", day("2027-01-28"));
+    assertThat(weeks(ranges).get(0).week()).isEqualTo(LocalDate.of(2027, 1, 25));
+  }
+
+  /** Weekly wages of 1,000 each over three weeks; nobody pays them before they are earned. */
+  private static Ranges wages() {
+    return empty()
+        .row("lines", "description", "x", "type", "crew", "price", 3000)
+        .set("project", 1, "firstDay", day("2027-02-01"), "lastDay", day("2027-02-19"));
+  }
+
+  @Test
+  void crew_without_due_is_paid_each_week() {
+    assertThat(weeks(wages()).stream().map(w -> w.payments().intValue()))
+        .containsExactly(1000, 1000, 1000);
+    assertThat(weeks(wages()).get(0).week()).isEqualTo(LocalDate.of(2027, 2, 1));
+    assertThat(weeks(wages().set("lines", 1, "due", "on delivery"))).hasSize(1);
+  }
+
+  /** Weeks 1 and 2 are paid, seen on Friday of week 2: week 3 stands in week 3. */
+  @Test
+  void the_rest_of_weekly_payments_stands_in_the_weeks_that_are_not_paid() {
+    Ranges ranges = wages().set("lines", 1, "paid", 2000).set("project", 1, "asAt", day("2027-02-12"));
+    assertThat(weeks(ranges)).hasSize(1);
+    assertThat(weeks(ranges).get(0).week()).isEqualTo(LocalDate.of(2027, 2, 15));
+    assertThat(weeks(ranges).get(0).payments()).isEqualByComparingTo("1000");
+    // only 600 are paid: 400 of week 1 are overdue
+    ranges.set("lines", 1, "paid", 600);
+    assertThat(weeks(ranges).stream().map(w -> w.payments().intValue()))
+        .containsExactly(400, 1000, 1000);
+    assertThat(weeks(ranges).get(0).week()).isNull();
+    // 3,100 paid: 100 too much, which comes back with the last week
+    ranges.set("lines", 1, "paid", 3100);
+    assertThat(weeks(ranges).stream().map(w -> w.payments().intValue())).containsExactly(-100);
+  }
+
+  /** 900 and 180 of tax, all paid by 10 February: no tax of it comes back after 12 March. */
+  @Test
+  void tax_of_what_is_paid_comes_back_after_the_payment() {
+    Ranges ranges =
+        empty()
+            .row("lines", "description", "x", "type", "rental", "price", 900, "due", "each week")
+            .set("lines", 1, "paid", 1080)
+            .set("project", 1, "firstDay", day("2027-02-01"), "lastDay", day("2027-02-19"))
+            .set("project", 1, "asAt", day("2027-02-10"));
+    // 60 each: 3 March, then twice 12 March, as the third week was paid before its time
+    assertThat(weeks(ranges).stream().map(w -> w.week() + " " + w.reclaim().intValue()))
+        .containsExactly("2027-03-01 60", "2027-03-08 120");
   }
 
   /** 900 without tax, shooting 1 to 19 February: three weeks of 300. */
@@ -218,9 +275,11 @@ class BudgetMoneyTest {
     assertThat(weeks(ranges).stream().map(w -> w.payments().intValue()))
         .containsExactly(300, 300, 300);
     assertThat(weeks(ranges).get(0).week()).isEqualTo(LocalDate.of(2027, 2, 1));
-    // seen on 10 February: what is left comes in the two weeks that are left
+    // seen on 10 February: the first week is overdue
     ranges.set("project", 1, "asAt", day("2027-02-10"));
-    assertThat(weeks(ranges).stream().map(w -> w.payments().intValue())).containsExactly(450, 450);
+    assertThat(weeks(ranges).stream().map(w -> w.payments().intValue()))
+        .containsExactly(300, 300, 300);
+    assertThat(weeks(ranges).get(0).week()).isNull();
     ranges.set("project", 1, "lastDay", day("2027-01-19"));
     assertThat(keys(project(ranges).reasons())).contains("budget.shoot");
   }

@@ -168,14 +168,14 @@ public final class PowerBudget implements PlanTemplate {
             book.lines("", "summary", "gross", "inCash", "notInCash", "paid", "toPay"),
             book.list(
                     "weeks",
-                    "week",
+                    "label",
                     "payments",
                     "depositsOut",
                     "depositsBack",
                     "reclaim",
                     "cash",
                     "soFar")
-                .width("week", 40)
+                .width("label", 40)
                 .width("payments", 24)
                 .width("depositsOut", 24)
                 .width("depositsBack", 24)
