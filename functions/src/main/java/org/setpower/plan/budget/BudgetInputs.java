@@ -385,7 +385,7 @@ public record BudgetInputs(
               min = 0,
               max = 3660,
               blank = "Blank: 1; check where the price is for a day, a week or an hour.",
-              help = "Days, weeks or hours; days where Hours a day is filled in.")
+              help = "What Price for says: days, weeks or hours. By the hour with Hours a day: days.")
           Double times,
       @Input(
               key = "price",

@@ -1,6 +1,7 @@
 package org.setpower.plan.budget;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -22,6 +23,7 @@ import org.setpower.plan.common.ResultTable;
 import org.setpower.plan.finding.Finding;
 import org.setpower.plan.finding.FindingKey;
 import org.setpower.plan.finding.Gate;
+import org.setpower.plan.finding.Identity;
 import org.setpower.plan.finding.Severity;
 import org.setpower.plan.finding.Verdict;
 
@@ -51,6 +53,7 @@ public final class BudgetPlan {
       }
       lines.put(row.number(), line);
     }
+    judgeInvoices();
     gate =
         new Gate<>(
             lines.values().stream()
@@ -66,6 +69,29 @@ public final class BudgetPlan {
     scenarios = new ScenarioCosts(rules, fit, totals.contingencyLeft(), inputs.scenarios());
     options = new OptionCosts(rules, inputs.options());
     cash = new CashWeeks(rules, fit, inputs.deposits());
+  }
+
+  /** The same invoice of one supplier with the same amount on several lines may be typed twice. */
+  private void judgeInvoices() {
+    Map<List<Object>, List<BudgetLine>> invoices = new LinkedHashMap<>();
+    for (BudgetLine line : lines.values()) {
+      Line typed = line.line();
+      if (typed.invoice() != null && typed.invoiced() != null && typed.invoiced() != 0) {
+        List<Object> key =
+            List.of(
+                Identity.of(typed.supplier()), Identity.of(typed.invoice()), typed.invoiced());
+        invoices.computeIfAbsent(key, k -> new ArrayList<>()).add(line);
+      }
+    }
+    for (List<BudgetLine> same : invoices.values()) {
+      if (same.size() > 1 && !same.stream().allMatch(BudgetLine::isInvoicedAsPlanned)) {
+        Line first = same.get(0).line();
+        Object amount = BudgetRules.decimal(first.invoiced()).setScale(2, RoundingMode.HALF_UP);
+        Finding twice =
+            Finding.of(BudgetFinding.INVOICE_TWICE, first.invoice(), same.size(), amount);
+        same.forEach(l -> l.add(twice));
+      }
+    }
   }
 
   /** Calculates the budget from its ranges, in the order of {@link PlanModel#inputs()}. */

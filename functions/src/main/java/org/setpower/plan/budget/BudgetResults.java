@@ -116,7 +116,7 @@ public final class BudgetResults {
       @Result(
               key = "reasons",
               heading = "Reason",
-              from = "exchange.*",
+              from = {"exchange.*", PROJECT_ALL},
               rule = "What is wrong with the row.")
           List<Finding> reasons) {}
 
@@ -681,7 +681,7 @@ public final class BudgetResults {
       @Result(
               key = "reasons",
               heading = "Reason",
-              from = {"deposits.*", "project.ordered"},
+              from = {"deposits.*", PROJECT_ALL},
               rule = "What is wrong with the row.")
           List<Finding> reasons) {}
 

@@ -199,6 +199,8 @@ final class CashWeeks {
         findings.add(Finding.of(BudgetFinding.DEPOSIT_OPEN));
       }
     }
+    findings.addAll(rules.far(BudgetInputs.DEPOSITS.column("out"), deposit.out()));
+    findings.addAll(rules.far(BudgetInputs.DEPOSITS.column("back"), deposit.back()));
     depositFindings.put(row.number(), findings);
   }
 

@@ -8,11 +8,13 @@ import static org.setpower.plan.budget.BudgetSamples.line;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.setpower.plan.budget.BudgetResults.LineState;
+import org.setpower.plan.common.EnglishMessages;
 import org.setpower.plan.common.Ranges;
 import org.setpower.plan.finding.Finding;
 import org.setpower.plan.finding.Verdict;
@@ -533,5 +535,101 @@ class BudgetMoneyTest {
     assertThat(rows.get(1).budget()).isEqualByComparingTo("500");
     assertThat(rows.get(1).changes()).isEqualByComparingTo("-500");
     assertThat(rows.get(rows.size() - 1).budget()).isEqualByComparingTo("2750");
+  }
+
+  /** 80 % of 20 % tax comes back: in a net report the rest is in no total. */
+  @Test
+  void tax_of_a_line_that_does_not_come_back_is_a_check_in_a_net_report() {
+    Ranges ranges = line(1000).set("lines", 1, "recoverable", 0.8);
+    assertThat(keys(ranges, 1)).containsExactly("budget.taxLeft.line");
+    assertThat(keys(ranges.set("lines", 1, "tax", 0), 1)).isEmpty();
+    ranges.set("lines", 1, "tax", "").set("project", 1, "columns", "with unrecoverable tax");
+    assertThat(keys(ranges, 1)).isEmpty();
+  }
+
+  /** 28 January to 9 February, 13 days, touch 2 weeks: 15 weeks are days typed by mistake. */
+  @Test
+  void days_typed_as_weeks_are_a_check() {
+    Ranges ranges = line(1450).set("lines", 1, "unit", "week", "times", 15);
+    assertThat(keys(ranges, 1)).containsExactly("budget.weeksAsDays");
+    assertThat(keys(ranges.set("lines", 1, "times", 2), 1)).isEmpty();
+  }
+
+  /** Complete without an order, or a price of 0 once approved: a saving that somebody confirms. */
+  @Test
+  void a_whole_budget_saved_is_a_check() {
+    Ranges ranges = approved().set("lines", 2, "complete", "yes");
+    assertThat(keys(ranges, 2)).containsExactly("budget.saved");
+    ranges.set("lines", 2, "complete", "", "price", 0);
+    assertThat(keys(ranges, 2)).containsExactly("budget.saved");
+    // struck: somebody has looked at it
+    assertThat(keys(ranges.set("lines", 2, "struck", "yes"), 2)).isEmpty();
+  }
+
+  /** The production runs from 18 January to 9 February 2027. */
+  @Test
+  void a_date_of_another_year_is_a_check() {
+    Ranges ranges = line(1000).set("lines", 1, "dueOn", day("2026-02-17"));
+    assertThat(keys(ranges, 1)).containsExactly("budget.dateFar");
+    assertThat(keys(ranges.set("lines", 1, "dueOn", day("2027-02-17")), 1)).isEmpty();
+    ranges.set("project", 1, "asAt", day("2026-01-20"));
+    assertThat(keys(project(ranges).reasons())).containsExactly("budget.dateFar");
+    ranges.set("project", 1, "asAt", day("2027-01-20"));
+    assertThat(project(ranges).reasons()).isEmpty();
+    ranges.row("exchange", "currency", "GBP", "rate", 1.17, "date", day("2028-01-05"));
+    assertThat(keys(ranges.calculate().rows(BudgetResults.EXCHANGE).get(0).reasons()))
+        .containsExactly("budget.dateFar");
+    // an approval after the day of the report
+    ranges.set("project", 1, "approved", day("2027-01-25"), "approvedTotal", 1000);
+    ranges.set("lines", 1, "budget", 1000);
+    assertThat(keys(project(ranges).reasons())).containsExactly("budget.asAt.approved");
+  }
+
+  /** 5511 typed on two lines, 300 each: not where 300 is what each of them ordered. */
+  @Test
+  void an_invoice_typed_twice_is_a_check() {
+    Ranges ranges =
+        line(1000)
+            .set("lines", 1, "invoiced", 300, "invoice", "5511")
+            .row("lines", "description", "fuel", "type", "fuel", "price", 500)
+            .set("lines", 2, "invoiced", 300, "invoice", "5511");
+    assertThat(keys(ranges, 1)).containsExactly("budget.invoiceTwice");
+    assertThat(keys(ranges, 2)).containsExactly("budget.invoiceTwice");
+    ranges.set("lines", 1, "price", 300).set("lines", 2, "price", 300);
+    assertThat(keys(ranges, 1)).isEmpty();
+    ranges.set("lines", 2, "price", 500, "invoiced", 310);
+    assertThat(keys(ranges, 1)).isEmpty();
+    ranges.set("lines", 2, "invoiced", 300, "supplier", "another house");
+    assertThat(keys(ranges, 2)).isEmpty();
+  }
+
+  /** 800 of 932 invoiced, and the PO is closed: nobody waits for the 132. */
+  @Test
+  void a_closed_order_answers_what_is_not_invoiced() {
+    Ranges ranges = line(932).set("lines", 1, "ordered", 932, "po", "P", "supplier", "desk");
+    ranges.set("lines", 1, "complete", "yes", "invoiced", 800, "invoice", "I");
+    assertThat(new EnglishMessages().sentences(state(ranges, 1).reasons(), Locale.ENGLISH))
+        .contains("132.00 of the order");
+    assertThat(keys(ranges.set("lines", 1, "poClosed", "yes"), 1)).isEmpty();
+  }
+
+  @Test
+  void what_is_in_two_rows_is_named_as_it_is_typed() {
+    Ranges ranges =
+        line(1)
+            .row("tiers", "after", 10, "factor", 1.5)
+            .row("tiers", "after", 10, "factor", 2)
+            .row("counts", "count", "litres a day", "value", 1)
+            .row("counts", "count", "litres a day", "value", 2);
+    assertThat(
+            new EnglishMessages()
+                .sentences(
+                    ranges.calculate().rows(BudgetResults.TIERS).get(0).reasons(), Locale.ENGLISH))
+        .startsWith("10 is in 2 rows.");
+    assertThat(
+            new EnglishMessages()
+                .sentences(
+                    ranges.calculate().rows(BudgetResults.COUNTS).get(0).reasons(), Locale.ENGLISH))
+        .startsWith("litres a day is in 2 rows. Keep one");
   }
 }
