@@ -228,7 +228,7 @@ class PowerBudgetIT {
       List<Double> budgets = numbers(book, "report.budget");
       // 22 × 100 + 0 … 21, and 10 % of it
       assertThat(budgets.get(first)).isEqualTo(2674.1).isEqualTo(budgets.get(second));
-      assertThat(labels.get(first - 2)).isEqualTo("Total before contingency");
+      assertThat(labels.get(first - 2)).isEqualTo("Subtotal");
       assertThat(budgets.get(first - 2)).isEqualTo(2431.0);
       assertThat(budgets.get(first - 2))
           .isEqualTo(Math.rint(sum(budgets.subList(1, first - 2)) * 100) / 100);
@@ -297,14 +297,15 @@ class PowerBudgetIT {
               "Lines that are a stop: 2. Correct or clear them first. Nothing was changed.");
       assertThat(book.typed("project.approved")).isEqualTo("");
       book.rows("lines", lamps, row("description", "no", "type", "fuel", "struck", "yes"), fuel);
-      assertThat(approve(office, book)).isEqualTo("Budget of 2 lines approved on 10 Jan 2027.");
+      assertThat(approve(office, book)).isEqualTo(
+              "Budget of 2 lines approved on 10 Jan 2027: 2,010.00 and 201.00 of contingency.");
       assertThat(book.typed("project.approved")).isEqualTo(day("2027-01-10"));
       assertThat(numbers(book, "lines.budgetNow")).containsExactly(2000.0, 0.0, 10.0);
       assertThat(book.typed("project.approvedTotal")).isEqualTo(2010.0);
       assertThat(book.typed("project.approvedContingency")).isEqualTo(201.0);
       assertThat(book.single("project.verdict")).isEqualTo("ok");
       assertThat(book.column("byLine.label"))
-          .containsExactly("lamps", "fuel", "Total before contingency", "Contingency", "Total");
+          .containsExactly("lamps", "fuel", "Subtotal", "Contingency", "Total");
       assertThat(numbers(book, "byLine.budget"))
           .containsExactly(2000.0, 10.0, 2010.0, 201.0, 2211.0);
       assertThat(book.single("summary.approved")).isEqualTo("yes");
@@ -416,7 +417,7 @@ class PowerBudgetIT {
       int accounts = labels.indexOf("Total");
       int departments = labels.lastIndexOf("Total");
       int heading = labels.indexOf("Departments");
-      double before = finals.get(labels.indexOf("Total before contingency"));
+      double before = finals.get(labels.indexOf("Subtotal"));
       assertThat(cents(before)).isEqualTo(cents(sum(numbers(book, "lines.finalCost"))));
       assertThat(cents(sum(finals.subList(1, accounts)) - before))
           .isEqualTo(cents(finals.get(accounts)));

@@ -514,6 +514,11 @@ final class BudgetLine {
         || plan != null && invoiced.compareTo(plan.all()) == 0;
   }
 
+  /** The currency of its price; null where it is not known. */
+  Currency own() {
+    return own;
+  }
+
   InputRow<Line> row() {
     return row;
   }

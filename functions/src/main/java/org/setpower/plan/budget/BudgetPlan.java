@@ -215,6 +215,7 @@ public final class BudgetPlan {
                         options.heavier(r.number())))),
         new ResultRows<>(BudgetResults.REPORT, report()),
         new ResultRows<>(BudgetResults.BY_LINE, byLine()),
+        new ResultRows<>(BudgetResults.BOOKED, booked()),
         new ResultRows<>(BudgetResults.WEEKS, weeks),
         new ResultRows<>(BudgetResults.SUMMARY, List.of(summary(weeks, issues))),
         new ResultRows<>(BudgetResults.ISSUES, issues));
@@ -354,6 +355,64 @@ public final class BudgetPlan {
     return rows;
   }
 
+  private List<BudgetResults.BookedRow> booked() {
+    List<BudgetResults.BookedRow> rows = new ArrayList<>();
+    for (BudgetLine line : fit) {
+      if (!line.isQuiet()) {
+        rows.add(booked(line));
+      }
+    }
+    CostTotals.Sums all = totals.all();
+    rows.add(
+        new BudgetResults.BookedRow(
+            TotalKind.TOTAL,
+            null,
+            ReportText.TOTAL.of(),
+            null,
+            null,
+            null,
+            null,
+            all.ordered(),
+            all.invoiced(),
+            sum(fit, this::paid)));
+    for (InputRow<BudgetInputs.Deposit> row : inputs.deposits().filled().toList()) {
+      if (row.findings().isEmpty() && rules.currency() != null) {
+        rows.add(
+            new BudgetResults.BookedRow(
+                TotalKind.GROUP,
+                null,
+                ReportText.deposit(row.value().to()),
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                rules.rounded(BudgetRules.decimal(row.value().amount()))));
+      }
+    }
+    return rows;
+  }
+
+  private BudgetResults.BookedRow booked(BudgetLine line) {
+    Line typed = line.line();
+    return new BudgetResults.BookedRow(
+        TotalKind.GROUP,
+        typed.account(),
+        ReportText.label(typed.description(), false),
+        ReportText.worked(rules, line),
+        typed.supplier(),
+        typed.po(),
+        typed.invoice(),
+        line.report().ordered(),
+        line.report().invoiced(),
+        paid(line));
+  }
+
+  private BigDecimal paid(BudgetLine line) {
+    return rules.rounded(BudgetRules.decimal(line.line().paid()));
+  }
+
   private static BudgetResults.LineRow lineRow(
       TotalKind kind, Phrase label, CostTotals.Sums s, BigDecimal changes) {
     return s == null
@@ -396,7 +455,7 @@ public final class BudgetPlan {
   private BudgetResults.BudgetSummary summary(
       List<BudgetResults.CashWeek> weeks, List<IssueRow> issues) {
     BigDecimal gross = sum(fit, l -> l.cash().gross());
-    BigDecimal paid = sum(fit, l -> rules.rounded(BudgetRules.decimal(l.line().paid())));
+    BigDecimal paid = sum(fit, this::paid);
     CostTotals.Sums total = totals.total();
     BigDecimal changes = sum(fit, BudgetLine::changes).subtract(totals.taken());
     return new BudgetResults.BudgetSummary(
@@ -491,6 +550,7 @@ public final class BudgetPlan {
           BudgetResults.OPTIONS,
           BudgetResults.REPORT,
           BudgetResults.BY_LINE,
+          BudgetResults.BOOKED,
           BudgetResults.WEEKS,
           BudgetResults.SUMMARY,
           BudgetResults.ISSUES);

@@ -20,6 +20,7 @@ public final class BudgetResults {
   public static final ResultTable<TierState> TIERS = ResultTable.of(TierState.class);
   public static final ResultTable<LineState> LINES = ResultTable.of(LineState.class);
   public static final ResultTable<LineRow> BY_LINE = ResultTable.of(LineRow.class);
+  public static final ResultTable<BookedRow> BOOKED = ResultTable.of(BookedRow.class);
   public static final ResultTable<ReportRow> REPORT = ResultTable.of(ReportRow.class);
   public static final ResultTable<OptionState> OPTIONS = ResultTable.of(OptionState.class);
   public static final ResultTable<AccountTotal> ACCOUNTS = ResultTable.of(AccountTotal.class);
@@ -481,6 +482,73 @@ public final class BudgetResults {
               from = {"lines.variance", LINES_ALL, "lines.reasons", "project.*"},
               rule = "Budget and approved changes less estimated final cost; minus is over.")
           BigDecimal variance) {}
+
+  /** Every line as it is booked, then the total and what is deposited: the accountant's list. */
+  @Table(key = "booked", heading = "Orders & invoices", rows = 213)
+  public record BookedRow(
+      @Result(
+              key = "kind",
+              heading = "Row",
+              from = {LINES_ALL, "lines.reasons", PROJECT_ALL, DEPOSITS_ALL},
+              rule = "Line, total, deposit.")
+          TotalKind kind,
+      @Result(
+              key = "account",
+              heading = "Account",
+              from = {"lines.account", LINES_ALL, "lines.reasons"},
+              rule = "As under Budget lines.")
+          String account,
+      @Result(
+              key = "label",
+              heading = "Budget line",
+              from = {"lines.description", LINES_ALL, "lines.reasons", DEPOSITS_ALL},
+              rule = "As under Budget lines; below the total who holds a deposit.")
+          Phrase label,
+      @Result(
+              key = "worked",
+              heading = "Qty × days × price",
+              from = {LINES_ALL, "lines.reasons", "lines.counted", "exchange.*", "project.currency"},
+              rule = "Before discount, overtime and fringes; another currency with its rate.")
+          Phrase worked,
+      @Result(
+              key = "supplier",
+              heading = "Supplier",
+              from = {"lines.supplier", LINES_ALL, "lines.reasons"},
+              rule = "As under Budget lines.")
+          String supplier,
+      @Result(
+              key = "po",
+              heading = "PO no.",
+              from = {"lines.po", LINES_ALL, "lines.reasons"},
+              rule = "As under Budget lines.")
+          String po,
+      @Result(
+              key = "invoice",
+              heading = "Invoice no.",
+              from = {"lines.invoice", LINES_ALL, "lines.reasons"},
+              rule = "As under Budget lines.")
+          String invoice,
+      @Result(
+              key = "ordered",
+              heading = "Ordered",
+              form = NumberForm.MONEY,
+              from = {"lines.orderedNow", LINES_ALL, "lines.reasons", PROJECT_ALL},
+              rule = "As under Budget lines.")
+          BigDecimal ordered,
+      @Result(
+              key = "invoiced",
+              heading = "Invoiced",
+              form = NumberForm.MONEY,
+              from = {"lines.invoicedNow", LINES_ALL, "lines.reasons", PROJECT_ALL},
+              rule = "As under Budget lines.")
+          BigDecimal invoiced,
+      @Result(
+              key = "paid",
+              heading = "Paid",
+              form = NumberForm.MONEY,
+              from = {"lines.paid", LINES_ALL, "lines.reasons", DEPOSITS_ALL, PROJECT_ALL},
+              rule = "With tax; of a deposit its amount.")
+          BigDecimal paid) {}
 
   /** Accounts, then departments, each with contingency and total: the page of the cost report. */
   @Table(key = "report", heading = "Cost report", rows = 414)

@@ -632,4 +632,27 @@ class BudgetMoneyTest {
                     ranges.calculate().rows(BudgetResults.COUNTS).get(0).reasons(), Locale.ENGLISH))
         .startsWith("litres a day is in 2 rows. Keep one");
   }
+
+  /** What an accountant books: where from, with which numbers, and what another currency cost. */
+  @Test
+  void the_list_of_orders_has_what_is_booked() {
+    Ranges ranges =
+        line(21.5)
+            .set("lines", 1, "qty", 24, "unit", "week", "times", 3, "currency", "GBP")
+            .set("lines", 1, "account", "3320", "supplier", "house", "po", "P7", "invoice", "5511")
+            .set("lines", 1, "ordered", 1800, "invoiced", 600, "paid", 720)
+            .row("exchange", "currency", "GBP", "rate", 1.1734, "date", day("2027-01-05"))
+            .row("deposits", "to", "house", "amount", 2500, "back", day("2027-02-20"));
+    List<BudgetResults.BookedRow> rows = ranges.calculate().rows(BudgetResults.BOOKED);
+    BudgetResults.BookedRow first = rows.get(0);
+    assertThat(List.of(first.account(), first.supplier(), first.po(), first.invoice()))
+        .containsExactly("3320", "house", "P7", "5511");
+    assertThat(new EnglishMessages().phrase(first.worked(), Locale.ENGLISH))
+        .isEqualTo("24 × 3 × 21.50 GBP at 1.1734");
+    assertThat(rows.get(1).kind()).isEqualTo(TotalKind.TOTAL);
+    assertThat(rows.get(1).ordered()).isEqualByComparingTo("1800");
+    assertThat(rows.get(1).invoiced()).isEqualByComparingTo("600");
+    assertThat(rows.get(1).paid()).isEqualByComparingTo("720");
+    assertThat(rows.get(2).paid()).isEqualByComparingTo("2500");
+  }
 }

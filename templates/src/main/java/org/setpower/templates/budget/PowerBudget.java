@@ -36,6 +36,7 @@ public final class PowerBudget implements PlanTemplate {
         byLine(),
         options(),
         cash(),
+        orders(),
         assumptions());
   }
 
@@ -209,15 +210,15 @@ public final class PowerBudget implements PlanTemplate {
                 "withheld",
                 "peak",
                 "lowestOption"),
-            book.list("Open issues", 5, "issues", "verdict", "where", "rows", "reasons")
+            book.list("Open issues", 8, "issues", "verdict", "where", "rows", "reasons")
                 .width("verdict", 16)
                 .width("where", 64)
                 .width("rows", 16)
                 .width("reasons", 96),
-            PlanText.notes(
-                "More tabs",
-                "Assumptions is hidden: show it with Set Power ▸ Show tabs…, or with Show Sheet in"
-                    + " the menu of a tab."),
+            PlanText.moreTabs(
+                "Orders & invoices and Assumptions are hidden: show them with Set Power ▸ Show"
+                    + " tabs…, or with Show Sheet in the menu of a tab."),
+            PlanText.signatures("Budget approved by, date: ................................"),
             book.list(
                     "report",
                     "label",
@@ -271,6 +272,39 @@ public final class PowerBudget implements PlanTemplate {
                 .look("kind", "difference", CellStyle.SUM)
                 .look("kind", "subtotal", CellStyle.SUM)
                 .look("kind", "contingency", CellStyle.SUM)
+                .look("kind", "total", CellStyle.TOTAL));
+  }
+
+  private PlanTab orders() {
+    return PlanTab.page(
+            "Orders & invoices",
+            "For the accountant: suppliers, numbers and exchange rates. Ordered and invoiced are"
+                + " in the basis of the cost report, paid is with tax.")
+        .hidden()
+        .flowing()
+        .prints(50)
+        .grid(NARROW)
+        .with(
+            book.list(
+                    "booked",
+                    "account",
+                    "label",
+                    "worked",
+                    "supplier",
+                    "po",
+                    "invoice",
+                    "ordered",
+                    "invoiced",
+                    "paid")
+                .width("account", 20)
+                .width("label", 24)
+                .width("worked", 20)
+                .width("supplier", 24)
+                .width("po", 20)
+                .width("invoice", 24)
+                .width("ordered", 20)
+                .width("invoiced", 20)
+                .width("paid", 20)
                 .look("kind", "total", CellStyle.TOTAL));
   }
 

@@ -226,8 +226,7 @@ public final class LightingPowerPlan implements PlanTemplate {
                 .width("peakDate", 24)
                 .width("peakAt", 24),
             PlanText.cautions(ISOLATE, ELECTRICIAN, RCDS, SINGLES, DRUMS, FUMES),
-            PlanText.notes(
-                "More tabs",
+            PlanText.moreTabs(
                 "Equipment, Battery stock, Battery changes, Distribution, Loads by outlet, Cable pull,"
                     + " Diagram, Generator sheet, Order list, Distro labels, Load balance, Voltage"
                     + " comparison and Assumptions are hidden: show them with Set Power ▸ Show"

@@ -401,8 +401,7 @@ public final class RentalQuote implements PlanTemplate {
                 .width("reason", 64)
                 .width("base", 48)
                 .width("tax", 48),
-            PlanText.notes(
-                "More tabs",
+            PlanText.moreTabs(
                 "Return note, Return statement, Insurer's list, Carnet list, Equipment, Booked"
                     + " elsewhere and Assumptions are hidden: show them with Set Power ▸ Show"
                     + " tabs…, or with Show Sheet in the menu of a tab."));

@@ -216,8 +216,7 @@ public final class BatteryRegister implements PlanTemplate {
                 DAMAGED,
                 "A good health figure is the result of one test. It is no proof that a battery is"
                     + " sound."),
-            PlanText.notes(
-                "More tabs",
+            PlanText.moreTabs(
                 "Incidents, Stocktake list and Assumptions are hidden: show them with Set Power ▸"
                     + " Show tabs…, or with Show Sheet in the menu of a tab."));
   }
