@@ -140,19 +140,19 @@ public final class PowerBudget implements PlanTemplate {
             book.table("options")
                 .titled("Options")
                 .optional("weight", "weight")
-                .width("option", 44)
-                .width("hire", 20)
-                .width("risk", 70)
-                .width("other", 20)
-                .width("reasons", 60)
+                .width("option", 40)
+                .width("hire", 18)
+                .width("risk", 64)
+                .width("other", 18)
+                .width("reasons", 44)
                 .shows("cost", "co2")
                 .more("more", "heavier"),
             book.table("scenarios")
                 .titled("Scenarios")
-                .width("scenario", 44)
-                .width("type", 20)
-                .width("other", 20)
-                .width("reasons", 70)
+                .width("scenario", 40)
+                .width("type", 18)
+                .width("other", 18)
+                .width("reasons", 64)
                 .shows("more", "left"));
   }
 
