@@ -166,7 +166,7 @@ public final class PowerBudget implements PlanTemplate {
         .prints(40)
         .grid(FINE)
         .with(
-            book.lines("", "summary", "gross", "inCash", "notInCash", "paid", "toPay"),
+            book.lines("", "summary", "gross", "inCash", "notInCash", "paid", "toPay", "peak"),
             book.list(
                     "weeks",
                     "label",
@@ -200,17 +200,13 @@ public final class PowerBudget implements PlanTemplate {
                 "budget",
                 "finalCost",
                 "variance",
-                "invoiced",
-                "open",
-                "costToDate",
                 "contingencyBefore",
                 "drawn",
                 "contingencyLeft",
                 "approved",
                 "withheld",
-                "peak",
                 "lowestOption"),
-            book.list("Open issues", 8, "issues", "verdict", "where", "rows", "reasons")
+            book.list("Open issues", 6, "issues", "verdict", "where", "rows", "reasons")
                 .width("verdict", 16)
                 .width("where", 64)
                 .width("rows", 16)
@@ -282,7 +278,7 @@ public final class PowerBudget implements PlanTemplate {
                 + " in the basis of the cost report, paid is with tax.")
         .hidden()
         .flowing()
-        .prints(50)
+        .kept()
         .grid(NARROW)
         .with(
             book.list(
