@@ -429,6 +429,10 @@ class PowerBudgetIT {
           .isEqualTo(cents(finals.get(accounts)));
       assertThat(cents(sum(numbers(book, "weeks.payments"))))
           .isEqualTo(cents(sum(numbers(book, "lines.toPay"))));
+      // by hand, week of 18 January: rental and connection 11583.61, their tax 2316.72, less 216
+      // paid, deposit 2000: 15684.33; of 25 January: diesel, drop, electrician 448.76, tax 89.75;
+      // a third of the crew's 2004.50 in each of three weeks; of 8 February: truck 576, tax 115.20
+      assertThat(book.single("summary.peak")).isEqualTo("18,918.54");
     }
   }
 
