@@ -297,7 +297,8 @@ class PowerBudgetIT {
               "Lines that are a stop: 2. Correct or clear them first. Nothing was changed.");
       assertThat(book.typed("project.approved")).isEqualTo("");
       book.rows("lines", lamps, row("description", "no", "type", "fuel", "struck", "yes"), fuel);
-      assertThat(approve(office, book)).isEqualTo(
+      assertThat(approve(office, book))
+          .isEqualTo(
               "Budget of 2 lines approved on 10 Jan 2027: 2,010.00 and 201.00 of contingency.");
       assertThat(book.typed("project.approved")).isEqualTo(day("2027-01-10"));
       assertThat(numbers(book, "lines.budgetNow")).containsExactly(2000.0, 0.0, 10.0);

@@ -385,7 +385,8 @@ public record BudgetInputs(
               min = 0,
               max = 3660,
               blank = "Blank: 1; check where the price is for a day, a week or an hour.",
-              help = "What Price for says: days, weeks or hours. By the hour with Hours a day: days.")
+              help =
+                  "What Price for says: days, weeks or hours. By the hour with Hours a day: days.")
           Double times,
       @Input(
               key = "price",
@@ -438,7 +439,11 @@ public record BudgetInputs(
               max = 1,
               blank = "Blank: that of Project.")
           Double recoverable,
-      @Input(key = "due", heading = "Due", blank = "Blank: on delivery; crew each week.", help = "When it is paid.")
+      @Input(
+              key = "due",
+              heading = "Due",
+              blank = "Blank: on delivery; crew each week.",
+              help = "When it is paid.")
           PaymentDue due,
       @Input(
               key = "dueOn",

@@ -78,8 +78,7 @@ public final class BudgetPlan {
       Line typed = line.line();
       if (typed.invoice() != null && typed.invoiced() != null && typed.invoiced() != 0) {
         List<Object> key =
-            List.of(
-                Identity.of(typed.supplier()), Identity.of(typed.invoice()), typed.invoiced());
+            List.of(Identity.of(typed.supplier()), Identity.of(typed.invoice()), typed.invoiced());
         invoices.computeIfAbsent(key, k -> new ArrayList<>()).add(line);
       }
     }

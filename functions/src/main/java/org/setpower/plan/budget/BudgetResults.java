@@ -203,7 +203,8 @@ public final class BudgetResults {
                 PROJECT_ALL
               },
               rule =
-                  "Counted × times × price × (1 − discount), of crew by paid hours; in the line's currency first, then the budget's.")
+                  "Counted × times × price × (1 − discount), of crew by paid hours; in the line's"
+                      + " currency first, then the budget's.")
           BigDecimal pay,
       @Result(
               key = "fringes",
@@ -239,7 +240,8 @@ public final class BudgetResults {
               form = NumberForm.MONEY,
               from = {"lines.pay", "lines.fringes", "lines.perDiems", "lines.struck"},
               rule =
-                  "Pay, fringes and per diem, with or without tax as amounts are typed; Approve budget writes it.")
+                  "Pay, fringes and per diem, with or without tax as amounts are typed; Approve"
+                      + " budget writes it.")
           BigDecimal plannedTyped,
       @Result(
               key = "planned",
@@ -313,7 +315,8 @@ public final class BudgetResults {
               form = NumberForm.MONEY,
               from = {"lines.costToDate", "lines.invoicedNow"},
               rule =
-                  "0 where the PO is closed or the line complete, else ordered less invoiced, not below 0.")
+                  "0 where the PO is closed or the line complete, else ordered less invoiced, not"
+                      + " below 0.")
           BigDecimal open,
       @Result(
               key = "costToDate",
@@ -340,7 +343,8 @@ public final class BudgetResults {
               form = NumberForm.MONEY,
               from = {"lines.finalCost", "lines.costToDate"},
               rule =
-                  "As typed; blank: 0 where struck or complete, else planned less cost to date, not beyond 0.")
+                  "As typed; blank: 0 where struck or complete, else planned less cost to date, not"
+                      + " beyond 0.")
           BigDecimal toComplete,
       @Result(
               key = "finalCost",
@@ -507,7 +511,13 @@ public final class BudgetResults {
       @Result(
               key = "worked",
               heading = "Qty × days × price",
-              from = {LINES_ALL, "lines.reasons", "lines.counted", "exchange.*", "project.currency"},
+              from = {
+                LINES_ALL,
+                "lines.reasons",
+                "lines.counted",
+                "exchange.*",
+                "project.currency"
+              },
               rule = "Before discount, overtime and fringes; another currency with its rate.")
           Phrase worked,
       @Result(

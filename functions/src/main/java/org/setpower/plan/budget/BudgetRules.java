@@ -85,8 +85,7 @@ final class BudgetRules {
                   List<Finding> all = new ArrayList<>(r.findings());
                   all.addAll(judge.apply(r.value()));
                   String typed = name.apply(r.value());
-                  return new Gate.Candidate<>(
-                      r.number(), r, Identity.of(typed), typed, all, false);
+                  return new Gate.Candidate<>(r.number(), r, Identity.of(typed), typed, all, false);
                 })
             .toList(),
         List.of());

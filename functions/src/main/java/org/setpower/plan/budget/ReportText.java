@@ -26,7 +26,9 @@ enum ReportText {
   OVERDUE("Overdue"),
   DEPOSIT("Deposit: {0}"),
   WORKED("{0,number,#,##0.##} × {1,number,#,##0.##} × {2,number,#,##0.00#}"),
-  WORKED_ABROAD("{0,number,#,##0.##} × {1,number,#,##0.##} × {2,number,#,##0.00#} {3} at {4,number,0.######}"),
+  WORKED_ABROAD(
+      "{0,number,#,##0.##} × {1,number,#,##0.##} × {2,number,#,##0.00#} {3} at"
+          + " {4,number,0.######}"),
   CASH("Amounts in {0} with tax"),
   CASH_AT("Amounts in {0} with tax, still to pay from {1}");
 

@@ -237,7 +237,8 @@ class BudgetMoneyTest {
   /** Weeks 1 and 2 are paid, seen on Friday of week 2: week 3 stands in week 3. */
   @Test
   void the_rest_of_weekly_payments_stands_in_the_weeks_that_are_not_paid() {
-    Ranges ranges = wages().set("lines", 1, "paid", 2000).set("project", 1, "asAt", day("2027-02-12"));
+    Ranges ranges =
+        wages().set("lines", 1, "paid", 2000).set("project", 1, "asAt", day("2027-02-12"));
     assertThat(weeks(ranges)).hasSize(1);
     assertThat(weeks(ranges).get(0).week()).isEqualTo(LocalDate.of(2027, 2, 15));
     assertThat(weeks(ranges).get(0).payments()).isEqualByComparingTo("1000");

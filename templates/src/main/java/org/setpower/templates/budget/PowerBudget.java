@@ -18,7 +18,8 @@ public final class PowerBudget implements PlanTemplate {
   private final PlanWorkbook book =
       PlanWorkbook.of("power-budget", "Power budget", BudgetPlan.MODEL)
           .purpose(
-              "What power costs a production: budget, orders, cost to date and estimated final cost by account.")
+              "What power costs a production: budget, orders, cost to date and estimated final cost"
+                  + " by account.")
           .decimals("summary.decimals")
           .basis("project.basis");
 

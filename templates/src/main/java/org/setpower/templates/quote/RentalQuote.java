@@ -40,7 +40,8 @@ public final class RentalQuote implements PlanTemplate {
   private final PlanWorkbook book =
       PlanWorkbook.of("rental-quote", "Rental quote", QuotePlan.MODEL)
           .purpose(
-              "An order of a rental desk: rates, discounts and tax, the page for the client, picking and returns.")
+              "An order of a rental desk: rates, discounts and tax, the page for the client,"
+                  + " picking and returns.")
           .decimals("summary.decimals")
           .stamped("order.number", "order.revision");
 
