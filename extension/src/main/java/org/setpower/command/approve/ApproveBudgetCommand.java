@@ -5,6 +5,8 @@ import static org.setpower.command.message.CommandMessages.plural;
 import com.sun.star.table.XCell;
 import com.sun.star.table.XCellRange;
 import com.sun.star.uno.Exception;
+import java.math.BigDecimal;
+import java.text.NumberFormat;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.time.format.DateTimeParseException;
@@ -40,10 +42,12 @@ public final class ApproveBudgetCommand implements Command {
     LocalDate today = LocalDate.now();
     String question =
         plural(
-            "Approve the budget of {} line as planned, on {}?",
-            "Approve the budget of {} lines as planned, on {}?",
+            "Approve the budget of {} line as planned on {}: {} and {} of contingency?",
+            "Approve the budget of {} lines as planned on {}: {} and {} of contingency?",
             approval.amounts().size(),
-            shown(today));
+            shown(today),
+            shown(approval.total()),
+            shown(approval.contingency()));
     if (MessageBoxes.ask(desk, question + checks(approval))) {
       MessageBoxes.say(desk, approve(desk, file, approval, today));
     }
@@ -116,10 +120,12 @@ public final class ApproveBudgetCommand implements Command {
     UndoStep.allOrNothing(
         desk.book(), TITLE, () -> desk.book().withoutCalculation(() -> write(file, approval, day)));
     return plural(
-            "Budget of {} line approved on {}.",
-            "Budget of {} lines approved on {}.",
+            "Budget of {} line approved on {}: {} and {} of contingency.",
+            "Budget of {} lines approved on {}: {} and {} of contingency.",
             approval.amounts().size(),
-            shown(day))
+            shown(day),
+            shown(approval.total()),
+            shown(approval.contingency()))
         + checks(approval);
   }
 
@@ -162,6 +168,13 @@ public final class ApproveBudgetCommand implements Command {
 
   private static Locale locale() {
     return Locale.forLanguageTag(CommandMessages.tag());
+  }
+
+  private static String shown(BigDecimal amount) {
+    NumberFormat format = NumberFormat.getInstance(locale());
+    format.setMinimumFractionDigits(amount.scale());
+    format.setMaximumFractionDigits(amount.scale());
+    return format.format(amount);
   }
 
   private static String shown(LocalDate day) {

@@ -30,6 +30,8 @@ public enum BudgetFinding implements FindingKey {
   HOURS_UNUSED("hours", Severity.CHECK),
   /** Arguments: × days, days of the hire. */
   HOURS_AS_DAYS("hoursAsDays", Severity.CHECK),
+  /** Arguments: × days, weeks of the hire. */
+  WEEKS_AS_DAYS("weeksAsDays", Severity.CHECK),
   /** Arguments: type. */
   SIGN_MINUS("sign.minus", Severity.CHECK),
   SIGN_PLUS("sign.plus", Severity.CHECK),
@@ -47,16 +49,25 @@ public enum BudgetFinding implements FindingKey {
   FROM_CONTINGENCY("fromContingency", Severity.CHECK),
   SALES_TAX("salesTax", Severity.CHECK),
   TAX_LEFT_OUT("taxLeft", Severity.CHECK),
+  TAX_LEFT_OUT_LINE("taxLeft.line", Severity.CHECK),
   NO_AS_AT("asAt", Severity.CHECK),
+  /** Arguments: day of the report, day of the approval. */
+  APPROVED_LATER("asAt.approved", Severity.CHECK),
+  /** Arguments: heading, date, first and last day of the production. */
+  DATE_FAR("dateFar", Severity.CHECK),
   /** Arguments: last day, first day. */
   SHOOT_DATES("shoot", Severity.CHECK),
   /** Arguments: estimated final cost, budget, over. */
   OVERSPENT("overspent", Severity.CHECK),
+  /** Arguments: budget. */
+  SAVED("saved", Severity.CHECK),
   ADDED_LATER("addedLater", Severity.CHECK),
   STILL_DRAFT("draft", Severity.CHECK),
   NO_PO("noPo", Severity.CHECK),
   NO_SUPPLIER("noSupplier", Severity.CHECK),
   NO_INVOICE("noInvoice", Severity.CHECK),
+  /** Arguments: invoice number, rows, amount. */
+  INVOICE_TWICE("invoiceTwice", Severity.CHECK),
   /** Arguments: paid, cost to date with tax. */
   PAID_OVER("paidOver", Severity.CHECK),
   /** Arguments: estimate, complete or struck. */
@@ -74,7 +85,9 @@ public enum BudgetFinding implements FindingKey {
   SCENARIO_EMPTY("scenario.empty", Severity.CHECK),
   /** Arguments: type. */
   SCENARIO_NO_LINES("scenario.noLines", Severity.CHECK),
+  /** Arguments: heading of the setting. */
   SCENARIO_WEEK("scenario.week", Severity.CHECK),
+  SCENARIO_NOTHING("scenario.nothing", Severity.CHECK),
   /** Arguments: lines that stay, lines, their names. */
   SCENARIO_SAME("scenario.same", Severity.CHECK),
   /** Arguments: more cost. */

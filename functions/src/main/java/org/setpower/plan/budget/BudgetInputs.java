@@ -162,14 +162,24 @@ public record BudgetInputs(
           LocalDate lastDay,
       @Input(
               key = "weekDays",
-              heading = "Days in a week",
+              heading = "Days in a rental week",
               unit = "days",
               form = NumberForm.EXACT,
               min = 1,
               max = 7,
               blank = "Blank: a day more costs a whole week, check.",
-              help = "That a price for a week covers, for scenarios: 3 of rental, 5 of crew.")
+              help = "That a price for a week covers, of all but crew, for scenarios.")
           Double weekDays,
+      @Input(
+              key = "crewWeekDays",
+              heading = "Days in a crew week",
+              unit = "days",
+              form = NumberForm.EXACT,
+              min = 1,
+              max = 7,
+              blank = "Blank: a day more costs a whole week, check.",
+              help = "That a rate for a week covers, of crew, for scenarios.")
+          Double crewWeekDays,
       @Input(
               key = "daysAfter",
               heading = "Days after",
@@ -375,7 +385,8 @@ public record BudgetInputs(
               min = 0,
               max = 3660,
               blank = "Blank: 1; check where the price is for a day, a week or an hour.",
-              help = "Days, weeks or hours; days where Hours a day is filled in.")
+              help =
+                  "What Price for says: days, weeks or hours. By the hour with Hours a day: days.")
           Double times,
       @Input(
               key = "price",
@@ -428,7 +439,11 @@ public record BudgetInputs(
               max = 1,
               blank = "Blank: that of Project.")
           Double recoverable,
-      @Input(key = "due", heading = "Due", blank = "Blank: on delivery.", help = "When it is paid.")
+      @Input(
+              key = "due",
+              heading = "Due",
+              blank = "Blank: on delivery; crew each week.",
+              help = "When it is paid.")
           PaymentDue due,
       @Input(
               key = "dueOn",

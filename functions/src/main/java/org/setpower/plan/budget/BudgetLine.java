@@ -122,6 +122,7 @@ final class BudgetLine {
       judgeSign();
     }
     judgeNumbers();
+    findings.addAll(rules.far(BudgetInputs.LINES.column("dueOn"), line.dueOn()));
   }
 
   private void judgeBlanks() {
@@ -134,6 +135,10 @@ final class BudgetLine {
             || line.unit() == PriceUnit.HOUR && line.hours() != null;
     if (repeated && line.times() == null && !isInAll()) {
       add(BudgetFinding.TIMES_BLANK, line.unit().word());
+    }
+    long weeks = rules.weeks();
+    if (isByWeek() && line.times() != null && weeks > 0 && line.times() > 2 * weeks) {
+      add(BudgetFinding.WEEKS_AS_DAYS, line.times(), (double) weeks);
     }
     boolean crewCells =
         line.hours() != null
@@ -203,7 +208,7 @@ final class BudgetLine {
     BigDecimal from = BudgetRules.decimal(line.fromContingency());
     BigDecimal changes = BudgetRules.decimal(line.changes());
     if (!rules.isDraft() && from.signum() > 0 && from.compareTo(changes) > 0) {
-      add(BudgetFinding.FROM_CONTINGENCY, from, changes);
+      add(BudgetFinding.FROM_CONTINGENCY, shown(from), shown(changes));
     }
   }
 
@@ -217,10 +222,15 @@ final class BudgetLine {
     BigDecimal ordered = Money.decimal(line.ordered());
     BigDecimal invoiced = BudgetRules.decimal(line.invoiced());
     if (invoiced.signum() <= 0) {
-      add(BudgetFinding.COMPLETE_NO_INVOICE, ordered);
-    } else if (invoiced.compareTo(ordered) < 0) {
-      add(BudgetFinding.COMPLETE_LESS, ordered.subtract(invoiced));
+      add(BudgetFinding.COMPLETE_NO_INVOICE, shown(ordered));
+    } else if (invoiced.compareTo(ordered) < 0 && !Boolean.TRUE.equals(line.poClosed())) {
+      add(BudgetFinding.COMPLETE_LESS, shown(ordered.subtract(invoiced)));
     }
+  }
+
+  /** An amount with the coins of the budget's currency, where that is known. */
+  private BigDecimal shown(BigDecimal amount) {
+    return rules.currency() == null ? amount : rules.rounded(amount);
   }
 
   private boolean isInAll() {
@@ -245,6 +255,7 @@ final class BudgetLine {
     return isStruck()
         && report != null
         && report.budget().signum() == 0
+        && changes().signum() == 0
         && report.ordered().signum() == 0
         && report.finalCost().signum() == 0
         && BudgetRules.decimal(line.paid()).signum() == 0;
@@ -366,9 +377,10 @@ final class BudgetLine {
         tax.reported(finalTyped()));
   }
 
-  /** The budget before approved changes, in the basis of the report. */
-  BigDecimal original() {
-    return tax.reported(rules.isDraft() ? plan.all() : BudgetRules.decimal(line.budget()));
+  /** What was approved after the budget, in the basis of the report. */
+  BigDecimal changes() {
+    BigDecimal before = rules.isDraft() ? plan.all() : BudgetRules.decimal(line.budget());
+    return report.budget().subtract(tax.reported(before));
   }
 
   /** What of its changes comes out of the contingency, in the basis of the report. */
@@ -408,6 +420,14 @@ final class BudgetLine {
     if (report.variance().signum() < 0 && !isAddedLater()) {
       add(BudgetFinding.OVERSPENT, report.finalCost(), report.budget(), report.variance().negate());
     }
+    boolean keeps = line.recoverable() != null && line.recoverable() < 1;
+    boolean net = rules.project().columns() != TaxBasis.COST;
+    if (!isStruck() && keeps && net && tax.share().signum() > 0) {
+      add(BudgetFinding.TAX_LEFT_OUT_LINE);
+    }
+    if (!isStruck() && report.finalCost().signum() == 0 && report.budget().signum() > 0) {
+      add(BudgetFinding.SAVED, report.budget());
+    }
     BigDecimal paid = BudgetRules.decimal(line.paid());
     BigDecimal toDate = tax.taxed(toDate()).gross();
     if (paid.signum() > 0 && paid.compareTo(toDate) > 0) {
@@ -443,7 +463,7 @@ final class BudgetLine {
 
   /** So many days in the unit of × days: of a week its share where its days are known. */
   private BigDecimal times(BigDecimal days) {
-    Double week = rules.project().weekDays();
+    Double week = rules.weekDays(line.type());
     return isByWeek() && week != null
         ? days.divide(Money.decimal(week), MathContext.DECIMAL128)
         : days;
@@ -460,7 +480,10 @@ final class BudgetLine {
   }
 
   PaymentDue due() {
-    return line.due() == null ? PaymentDue.ON_DELIVERY : line.due();
+    if (line.due() != null) {
+      return line.due();
+    }
+    return isCrew() ? PaymentDue.EACH_WEEK : PaymentDue.ON_DELIVERY;
   }
 
   /** Whether it is paid in weekly parts. */
@@ -482,6 +505,18 @@ final class BudgetLine {
     List<Finding> all = new ArrayList<>(row.findings());
     all.addAll(findings);
     return all;
+  }
+
+  /** Whether the amount invoiced is that of its own order or plan. */
+  boolean isInvoicedAsPlanned() {
+    BigDecimal invoiced = BudgetRules.decimal(line.invoiced());
+    return invoiced.compareTo(BudgetRules.decimal(line.ordered())) == 0
+        || plan != null && invoiced.compareTo(plan.all()) == 0;
+  }
+
+  /** The currency of its price; null where it is not known. */
+  Currency own() {
+    return own;
   }
 
   InputRow<Line> row() {

@@ -1,6 +1,7 @@
 package org.setpower.plan.budget;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -22,6 +23,7 @@ import org.setpower.plan.common.ResultTable;
 import org.setpower.plan.finding.Finding;
 import org.setpower.plan.finding.FindingKey;
 import org.setpower.plan.finding.Gate;
+import org.setpower.plan.finding.Identity;
 import org.setpower.plan.finding.Severity;
 import org.setpower.plan.finding.Verdict;
 
@@ -51,6 +53,7 @@ public final class BudgetPlan {
       }
       lines.put(row.number(), line);
     }
+    judgeInvoices();
     gate =
         new Gate<>(
             lines.values().stream()
@@ -66,6 +69,28 @@ public final class BudgetPlan {
     scenarios = new ScenarioCosts(rules, fit, totals.contingencyLeft(), inputs.scenarios());
     options = new OptionCosts(rules, inputs.options());
     cash = new CashWeeks(rules, fit, inputs.deposits());
+  }
+
+  /** The same invoice of one supplier with the same amount on several lines may be typed twice. */
+  private void judgeInvoices() {
+    Map<List<Object>, List<BudgetLine>> invoices = new LinkedHashMap<>();
+    for (BudgetLine line : lines.values()) {
+      Line typed = line.line();
+      if (typed.invoice() != null && typed.invoiced() != null && typed.invoiced() != 0) {
+        List<Object> key =
+            List.of(Identity.of(typed.supplier()), Identity.of(typed.invoice()), typed.invoiced());
+        invoices.computeIfAbsent(key, k -> new ArrayList<>()).add(line);
+      }
+    }
+    for (List<BudgetLine> same : invoices.values()) {
+      if (same.size() > 1 && !same.stream().allMatch(BudgetLine::isInvoicedAsPlanned)) {
+        Line first = same.get(0).line();
+        Object amount = BudgetRules.decimal(first.invoiced()).setScale(2, RoundingMode.HALF_UP);
+        Finding twice =
+            Finding.of(BudgetFinding.INVOICE_TWICE, first.invoice(), same.size(), amount);
+        same.forEach(l -> l.add(twice));
+      }
+    }
   }
 
   /** Calculates the budget from its ranges, in the order of {@link PlanModel#inputs()}. */
@@ -189,6 +214,7 @@ public final class BudgetPlan {
                         options.heavier(r.number())))),
         new ResultRows<>(BudgetResults.REPORT, report()),
         new ResultRows<>(BudgetResults.BY_LINE, byLine()),
+        new ResultRows<>(BudgetResults.BOOKED, booked()),
         new ResultRows<>(BudgetResults.WEEKS, weeks),
         new ResultRows<>(BudgetResults.SUMMARY, List.of(summary(weeks, issues))),
         new ResultRows<>(BudgetResults.ISSUES, issues));
@@ -238,29 +264,7 @@ public final class BudgetPlan {
     Gate.Judged<BudgetLine> judged = gate.row(row.number());
     BudgetLine line = judged.item();
     if (!judged.fit()) {
-      return new BudgetResults.LineState(
-          judged.verdict(),
-          judged.findings(),
-          null,
-          null,
-          null,
-          null,
-          null,
-          null,
-          null,
-          null,
-          null,
-          null,
-          null,
-          null,
-          null,
-          null,
-          null,
-          null,
-          null,
-          null,
-          null,
-          null);
+      return BudgetResults.LINES.row(judged.verdict(), judged.findings());
     }
     BudgetLine.Plan plan = line.plan();
     BudgetLine.Report report = line.report();
@@ -326,17 +330,15 @@ public final class BudgetPlan {
 
   private List<BudgetResults.LineRow> byLine() {
     List<BudgetResults.LineRow> rows = new ArrayList<>();
-    BigDecimal changes = BigDecimal.ZERO;
+    BigDecimal changes = sum(fit, BudgetLine::changes);
     for (BudgetLine line : lines.values()) {
       if (!gate.row(line.row().number()).fit()) {
         Phrase label = ReportText.label(line.line().description(), true);
         rows.add(lineRow(TotalKind.WITHHELD, label, null, null));
       } else if (!line.isQuiet()) {
-        BigDecimal later = line.report().budget().subtract(line.original());
-        changes = changes.add(later);
         Phrase label = ReportText.label(line.line().description(), false);
         CostTotals.Sums sums = CostTotals.sums(line);
-        rows.add(lineRow(TotalKind.GROUP, label, sums, later));
+        rows.add(lineRow(TotalKind.GROUP, label, sums, line.changes()));
       }
     }
     for (CostTotals.Row row : totals.belowLines()) {
@@ -352,27 +354,83 @@ public final class BudgetPlan {
     return rows;
   }
 
+  private List<BudgetResults.BookedRow> booked() {
+    List<BudgetResults.BookedRow> rows = new ArrayList<>();
+    for (BudgetLine line : fit) {
+      if (!line.isQuiet()) {
+        rows.add(booked(line));
+      }
+    }
+    CostTotals.Sums all = totals.all();
+    rows.add(
+        new BudgetResults.BookedRow(
+            TotalKind.TOTAL,
+            null,
+            ReportText.TOTAL.of(),
+            null,
+            null,
+            null,
+            null,
+            all.ordered(),
+            all.invoiced(),
+            sum(fit, this::paid)));
+    for (InputRow<BudgetInputs.Deposit> row : inputs.deposits().filled().toList()) {
+      if (row.findings().isEmpty() && rules.currency() != null) {
+        rows.add(
+            new BudgetResults.BookedRow(
+                TotalKind.GROUP,
+                null,
+                ReportText.deposit(row.value().to()),
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                rules.rounded(BudgetRules.decimal(row.value().amount()))));
+      }
+    }
+    return rows;
+  }
+
+  private BudgetResults.BookedRow booked(BudgetLine line) {
+    Line typed = line.line();
+    return new BudgetResults.BookedRow(
+        TotalKind.GROUP,
+        typed.account(),
+        ReportText.label(typed.description(), false),
+        ReportText.worked(rules, line),
+        typed.supplier(),
+        typed.po(),
+        typed.invoice(),
+        line.report().ordered(),
+        line.report().invoiced(),
+        paid(line));
+  }
+
+  private BigDecimal paid(BudgetLine line) {
+    return rules.rounded(BudgetRules.decimal(line.line().paid()));
+  }
+
   private static BudgetResults.LineRow lineRow(
       TotalKind kind, Phrase label, CostTotals.Sums s, BigDecimal changes) {
     return s == null
-        ? new BudgetResults.LineRow(kind, label, null, null, null, null, null, null, null)
+        ? BudgetResults.BY_LINE.row(kind, label)
         : new BudgetResults.LineRow(
             kind,
             label,
             s.budget().subtract(changes),
             changes,
-            s.ordered(),
+            s.invoiced(),
+            s.open(),
             s.costToDate(),
-            s.toComplete(),
             s.finalCost(),
             s.variance());
   }
 
   private static void report(
       List<BudgetResults.ReportRow> rows, ReportText heading, List<CostTotals.Row> totals) {
-    rows.add(
-        new BudgetResults.ReportRow(
-            TotalKind.HEADING, heading.of(), null, null, null, null, null, null));
+    rows.add(BudgetResults.REPORT.row(TotalKind.HEADING, heading.of()));
     for (CostTotals.Row row : totals) {
       CostTotals.Sums s = row.sums();
       rows.add(
@@ -380,7 +438,8 @@ public final class BudgetPlan {
               row.kind(),
               ReportText.label(row),
               s.budget(),
-              s.ordered(),
+              s.invoiced(),
+              s.open(),
               s.costToDate(),
               s.toComplete(),
               s.finalCost(),
@@ -395,19 +454,26 @@ public final class BudgetPlan {
   private BudgetResults.BudgetSummary summary(
       List<BudgetResults.CashWeek> weeks, List<IssueRow> issues) {
     BigDecimal gross = sum(fit, l -> l.cash().gross());
-    BigDecimal paid = sum(fit, l -> rules.rounded(BudgetRules.decimal(l.line().paid())));
+    BigDecimal paid = sum(fit, this::paid);
     CostTotals.Sums total = totals.total();
+    BigDecimal changes = sum(fit, BudgetLine::changes).subtract(totals.taken());
     return new BudgetResults.BudgetSummary(
         IssueRow.worst(issues),
         !rules.isDraft(),
         (int) lines.values().stream().filter(l -> !l.isQuiet()).count(),
         rules.currency() == null ? null : (Integer) rules.currency().getDefaultFractionDigits(),
         gate.all().size() - fit.size(),
+        total.budget().subtract(changes),
+        changes,
         total.budget(),
         total.ordered(),
+        total.invoiced(),
+        total.open(),
         total.costToDate(),
         total.toComplete(),
         total.finalCost(),
+        totals.contingencyBefore(),
+        totals.taken(),
         totals.contingency(),
         totals.all().variance(),
         totals.contingencyLeft(),
@@ -483,6 +549,7 @@ public final class BudgetPlan {
           BudgetResults.OPTIONS,
           BudgetResults.REPORT,
           BudgetResults.BY_LINE,
+          BudgetResults.BOOKED,
           BudgetResults.WEEKS,
           BudgetResults.SUMMARY,
           BudgetResults.ISSUES);

@@ -20,6 +20,7 @@ public final class BudgetResults {
   public static final ResultTable<TierState> TIERS = ResultTable.of(TierState.class);
   public static final ResultTable<LineState> LINES = ResultTable.of(LineState.class);
   public static final ResultTable<LineRow> BY_LINE = ResultTable.of(LineRow.class);
+  public static final ResultTable<BookedRow> BOOKED = ResultTable.of(BookedRow.class);
   public static final ResultTable<ReportRow> REPORT = ResultTable.of(ReportRow.class);
   public static final ResultTable<OptionState> OPTIONS = ResultTable.of(OptionState.class);
   public static final ResultTable<AccountTotal> ACCOUNTS = ResultTable.of(AccountTotal.class);
@@ -116,7 +117,7 @@ public final class BudgetResults {
       @Result(
               key = "reasons",
               heading = "Reason",
-              from = "exchange.*",
+              from = {"exchange.*", PROJECT_ALL},
               rule = "What is wrong with the row.")
           List<Finding> reasons) {}
 
@@ -202,7 +203,8 @@ public final class BudgetResults {
                 PROJECT_ALL
               },
               rule =
-                  "Counted × times × price × (1 − discount), of crew by paid hours; in the line's currency first, then the budget's.")
+                  "Counted × times × price × (1 − discount), of crew by paid hours; in the line's"
+                      + " currency first, then the budget's.")
           BigDecimal pay,
       @Result(
               key = "fringes",
@@ -238,7 +240,8 @@ public final class BudgetResults {
               form = NumberForm.MONEY,
               from = {"lines.pay", "lines.fringes", "lines.perDiems", "lines.struck"},
               rule =
-                  "Pay, fringes and per diem, with or without tax as amounts are typed; Approve budget writes it.")
+                  "Pay, fringes and per diem, with or without tax as amounts are typed; Approve"
+                      + " budget writes it.")
           BigDecimal plannedTyped,
       @Result(
               key = "planned",
@@ -312,7 +315,8 @@ public final class BudgetResults {
               form = NumberForm.MONEY,
               from = {"lines.costToDate", "lines.invoicedNow"},
               rule =
-                  "0 where the PO is closed or the line complete, else ordered less invoiced, not below 0.")
+                  "0 where the PO is closed or the line complete, else ordered less invoiced, not"
+                      + " below 0.")
           BigDecimal open,
       @Result(
               key = "costToDate",
@@ -339,7 +343,8 @@ public final class BudgetResults {
               form = NumberForm.MONEY,
               from = {"lines.finalCost", "lines.costToDate"},
               rule =
-                  "As typed; blank: 0 where struck or complete, else planned less cost to date, not beyond 0.")
+                  "As typed; blank: 0 where struck or complete, else planned less cost to date, not"
+                      + " beyond 0.")
           BigDecimal toComplete,
       @Result(
               key = "finalCost",
@@ -434,7 +439,7 @@ public final class BudgetResults {
           Phrase label,
       @Result(
               key = "budget",
-              heading = "Budget",
+              heading = "Budget before changes",
               form = NumberForm.MONEY,
               from = {"lines.budgetNow", "lines.budget", LINES_ALL, "lines.reasons", "project.*"},
               rule = "As approved, without later changes; planned while it is a draft.")
@@ -447,32 +452,32 @@ public final class BudgetResults {
               rule = "Approved after the budget.")
           BigDecimal changes,
       @Result(
-              key = "ordered",
-              heading = "Ordered",
+              key = "invoiced",
+              heading = "Invoiced",
               form = NumberForm.MONEY,
-              from = {"lines.orderedNow", LINES_ALL, "lines.reasons", "project.*"},
+              from = {"lines.invoicedNow", LINES_ALL, "lines.reasons", "project.*"},
               rule = "As under Budget lines.")
-          BigDecimal ordered,
+          BigDecimal invoiced,
+      @Result(
+              key = "open",
+              heading = "Open commitment",
+              form = NumberForm.MONEY,
+              from = {"lines.open", LINES_ALL, "lines.reasons", "project.*"},
+              rule = "As under Budget lines.")
+          BigDecimal open,
       @Result(
               key = "costToDate",
               heading = "Cost to date",
               form = NumberForm.MONEY,
               from = {"lines.costToDate", LINES_ALL, "lines.reasons", "project.*"},
-              rule = "As under Budget lines.")
+              rule = "Invoiced and open commitment.")
           BigDecimal costToDate,
-      @Result(
-              key = "toComplete",
-              heading = "Estimate to complete",
-              form = NumberForm.MONEY,
-              from = {"lines.toComplete", LINES_ALL, "lines.reasons", "project.*"},
-              rule = "As under Budget lines.")
-          BigDecimal toComplete,
       @Result(
               key = "finalCost",
               heading = "Estimated final cost",
               form = NumberForm.MONEY,
               from = {"lines.finalCost", LINES_ALL, "lines.reasons", "project.*"},
-              rule = "Cost to date and estimate to complete.")
+              rule = "Cost to date and what is still to come.")
           BigDecimal finalCost,
       @Result(
               key = "variance",
@@ -481,6 +486,79 @@ public final class BudgetResults {
               from = {"lines.variance", LINES_ALL, "lines.reasons", "project.*"},
               rule = "Budget and approved changes less estimated final cost; minus is over.")
           BigDecimal variance) {}
+
+  /** Every line as it is booked, then the total and what is deposited: the accountant's list. */
+  @Table(key = "booked", heading = "Orders & invoices", rows = 213)
+  public record BookedRow(
+      @Result(
+              key = "kind",
+              heading = "Row",
+              from = {LINES_ALL, "lines.reasons", PROJECT_ALL, DEPOSITS_ALL},
+              rule = "Line, total, deposit.")
+          TotalKind kind,
+      @Result(
+              key = "account",
+              heading = "Account",
+              from = {"lines.account", LINES_ALL, "lines.reasons"},
+              rule = "As under Budget lines.")
+          String account,
+      @Result(
+              key = "label",
+              heading = "Budget line",
+              from = {"lines.description", LINES_ALL, "lines.reasons", DEPOSITS_ALL},
+              rule = "As under Budget lines; below the total who holds a deposit.")
+          Phrase label,
+      @Result(
+              key = "worked",
+              heading = "Qty × days × price",
+              from = {
+                LINES_ALL,
+                "lines.reasons",
+                "lines.counted",
+                "exchange.*",
+                "project.currency"
+              },
+              rule = "Before discount, overtime and fringes; another currency with its rate.")
+          Phrase worked,
+      @Result(
+              key = "supplier",
+              heading = "Supplier",
+              from = {"lines.supplier", LINES_ALL, "lines.reasons"},
+              rule = "As under Budget lines.")
+          String supplier,
+      @Result(
+              key = "po",
+              heading = "PO no.",
+              from = {"lines.po", LINES_ALL, "lines.reasons"},
+              rule = "As under Budget lines.")
+          String po,
+      @Result(
+              key = "invoice",
+              heading = "Invoice no.",
+              from = {"lines.invoice", LINES_ALL, "lines.reasons"},
+              rule = "As under Budget lines.")
+          String invoice,
+      @Result(
+              key = "ordered",
+              heading = "Ordered",
+              form = NumberForm.MONEY,
+              from = {"lines.orderedNow", LINES_ALL, "lines.reasons", PROJECT_ALL},
+              rule = "As under Budget lines.")
+          BigDecimal ordered,
+      @Result(
+              key = "invoiced",
+              heading = "Invoiced",
+              form = NumberForm.MONEY,
+              from = {"lines.invoicedNow", LINES_ALL, "lines.reasons", PROJECT_ALL},
+              rule = "As under Budget lines.")
+          BigDecimal invoiced,
+      @Result(
+              key = "paid",
+              heading = "Paid",
+              form = NumberForm.MONEY,
+              from = {"lines.paid", LINES_ALL, "lines.reasons", DEPOSITS_ALL, PROJECT_ALL},
+              rule = "With tax; of a deposit its amount.")
+          BigDecimal paid) {}
 
   /** Accounts, then departments, each with contingency and total: the page of the cost report. */
   @Table(key = "report", heading = "Cost report", rows = 414)
@@ -511,12 +589,19 @@ public final class BudgetResults {
               rule = "As under accounts and departments.")
           BigDecimal budget,
       @Result(
-              key = "ordered",
-              heading = "Ordered",
+              key = "invoiced",
+              heading = "Invoiced",
               form = NumberForm.MONEY,
-              from = {"accounts.ordered", "departments.ordered", LINES_ALL, "lines.reasons"},
-              rule = "As under accounts and departments.")
-          BigDecimal ordered,
+              from = {"lines.invoicedNow", LINES_ALL, "lines.reasons", "project.*"},
+              rule = "Sum of its lines.")
+          BigDecimal invoiced,
+      @Result(
+              key = "open",
+              heading = "Open commitment",
+              form = NumberForm.MONEY,
+              from = {"lines.open", LINES_ALL, "lines.reasons", "project.*"},
+              rule = "Sum of its lines.")
+          BigDecimal open,
       @Result(
               key = "costToDate",
               heading = "Cost to date",
@@ -674,7 +759,7 @@ public final class BudgetResults {
       @Result(
               key = "reasons",
               heading = "Reason",
-              from = {"deposits.*", "project.ordered"},
+              from = {"deposits.*", PROJECT_ALL},
               rule = "What is wrong with the row.")
           List<Finding> reasons) {}
 
@@ -772,8 +857,14 @@ public final class BudgetResults {
   @Table(key = "weeks", heading = "Cash by week", rows = 120)
   public record CashWeek(
       @Result(
-              key = "week",
+              key = "label",
               heading = "Week from",
+              from = {"weeks.week", "weeks.payments"},
+              rule = "Monday; before all weeks what is overdue on the day of the report.")
+          Phrase label,
+      @Result(
+              key = "week",
+              heading = "Monday",
               from = {
                 "lines.gross",
                 "lines.reclaimed",
@@ -788,7 +879,7 @@ public final class BudgetResults {
                 DEPOSITS_ALL,
                 PROJECT_ALL
               },
-              rule = "Monday.")
+              rule = "First day of the week; blank for what is overdue.")
           LocalDate week,
       @Result(
               key = "payments",
@@ -808,7 +899,7 @@ public final class BudgetResults {
                 DEPOSITS_ALL,
                 PROJECT_ALL
               },
-              rule = "Lines paid in the week; weekly ones in equal parts.")
+              rule = "Lines paid in the week, less what is paid; weekly ones in equal parts.")
           BigDecimal payments,
       @Result(
               key = "depositsOut",
@@ -934,6 +1025,20 @@ public final class BudgetResults {
               rule = "Lines that are a stop: in no total.")
           Integer withheld,
       @Result(
+              key = "budgetBefore",
+              heading = "Budget before changes",
+              form = NumberForm.MONEY,
+              from = {"lines.budgetNow", "lines.budget", LINES_ALL, "lines.reasons", "project.*"},
+              rule = "As in the row Total of the cost report by line.")
+          BigDecimal budgetBefore,
+      @Result(
+              key = "changes",
+              heading = "Approved changes",
+              form = NumberForm.MONEY,
+              from = {"lines.budgetNow", "lines.changes", LINES_ALL, "lines.reasons", "project.*"},
+              rule = "Of all lines, less what of them comes out of the contingency.")
+          BigDecimal changes,
+      @Result(
               key = "budget",
               heading = "Budget",
               form = NumberForm.MONEY,
@@ -947,6 +1052,20 @@ public final class BudgetResults {
               from = {"lines.orderedNow", "lines.reasons", LINES_ALL, "project.*"},
               rule = "As in the row Total of the cost report.")
           BigDecimal ordered,
+      @Result(
+              key = "invoiced",
+              heading = "Invoiced",
+              form = NumberForm.MONEY,
+              from = {"lines.invoicedNow", "lines.reasons", LINES_ALL, "project.*"},
+              rule = "As in the row Total of the cost report.")
+          BigDecimal invoiced,
+      @Result(
+              key = "open",
+              heading = "Open commitment",
+              form = NumberForm.MONEY,
+              from = {"lines.open", "lines.reasons", LINES_ALL, "project.*"},
+              rule = "As in the row Total of the cost report.")
+          BigDecimal open,
       @Result(
               key = "costToDate",
               heading = "Cost to date",
@@ -968,6 +1087,20 @@ public final class BudgetResults {
               from = {"lines.finalCost", "project.*", "lines.reasons", LINES_ALL},
               rule = "As in the row Total of the cost report.")
           BigDecimal finalCost,
+      @Result(
+              key = "contingencyBefore",
+              heading = "Contingency before changes",
+              form = NumberForm.MONEY,
+              from = {"lines.budgetNow", "lines.reasons", LINES_ALL, "project.*"},
+              rule = "As approved, or its share of all budgets.")
+          BigDecimal contingencyBefore,
+      @Result(
+              key = "drawn",
+              heading = "Drawn from contingency",
+              form = NumberForm.MONEY,
+              from = {"lines.fromContingency", "lines.reasons", LINES_ALL, "project.*"},
+              rule = "What approved changes took out of it.")
+          BigDecimal drawn,
       @Result(
               key = "contingency",
               heading = "Contingency",
@@ -1052,10 +1185,10 @@ public final class BudgetResults {
           BigDecimal toPay,
       @Result(
               key = "peak",
-              heading = "Peak cash requirement",
+              heading = "Peak of Cash flow",
               form = NumberForm.MONEY,
               from = {"weeks.soFar", "lines.reasons", LINES_ALL, PROJECT_ALL, DEPOSITS_ALL},
-              rule = "The highest cumulative cash out of all weeks.")
+              rule = "The highest cumulative cash out of its weeks, from the day of the report on.")
           BigDecimal peak,
       @Result(
               key = "lowestOption",

@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.setpower.base.EvaluationException;
 import org.setpower.hire.Money;
 import org.setpower.plan.budget.BudgetInputs.Count;
@@ -28,11 +29,12 @@ import org.setpower.plan.finding.Severity;
 
 /** The project, counts, exchange rates and overtime of a budget; blanks replaced. */
 final class BudgetRules {
-  private static final Project BLANK =
-      new Project(
-          null, null, null, null, null, null, null, null, null, null, null, null, null, null, null,
-          null, null, null, null, null, null, null, null, null, null, null, null, null);
   private static final double DAYS_AFTER = 30;
+
+  /** Half a year, in days. */
+  private static final int FAR = 183;
+
+  private static final int WEEK = 7;
 
   private final Project project;
   private final Currency currency;
@@ -46,7 +48,7 @@ final class BudgetRules {
 
   BudgetRules(BudgetInputs inputs) {
     InputRow<Project> row = inputs.project().rows().get(0);
-    project = row.isBlank() ? BLANK : row.value();
+    project = row.isBlank() ? BudgetInputs.PROJECT.none() : row.value();
     findings = new ArrayList<>(row.findings());
     if (row.isBlank()) {
       BudgetInputs.PROJECT.columns().stream()
@@ -65,23 +67,25 @@ final class BudgetRules {
     if (isLastFirst()) {
       findings.add(Finding.of(BudgetFinding.SHOOT_DATES, project.lastDay(), project.firstDay()));
     }
-    counts = gate(inputs.counts(), c -> Identity.of(c.count()), c -> List.of());
-    exchange = gate(inputs.exchange(), e -> Identity.of(e.currency()), BudgetRules::judge);
-    tiers = gate(inputs.tiers(), t -> String.valueOf(t.after()), t -> List.of());
+    judgeReportDay();
+    counts = gate(inputs.counts(), Count::count, c -> List.of());
+    exchange = gate(inputs.exchange(), ExchangeRate::currency, this::judge);
+    tiers = gate(inputs.tiers(), BudgetRules::hours, t -> List.of());
     fit(counts).forEach(c -> countByName.put(Identity.of(c.count()), c));
     fit(exchange).forEach(e -> rateByCode.put(Identity.of(e.currency()), e.rate()));
     paidHours = new PaidHours(project, fit(tiers));
   }
 
   private static <T extends Record> Gate<InputRow<T>> gate(
-      InputRows<T> rows, Function<T, String> identity, Function<T, List<Finding>> judge) {
+      InputRows<T> rows, Function<T, String> name, Function<T, List<Finding>> judge) {
     return new Gate<>(
         rows.filled()
             .map(
                 r -> {
                   List<Finding> all = new ArrayList<>(r.findings());
                   all.addAll(judge.apply(r.value()));
-                  return new Gate.Candidate<>(r.number(), r, identity.apply(r.value()), all, false);
+                  String typed = name.apply(r.value());
+                  return new Gate.Candidate<>(r.number(), r, Identity.of(typed), typed, all, false);
                 })
             .toList(),
         List.of());
@@ -91,7 +95,43 @@ final class BudgetRules {
     return gate.paper(r -> true).fit().stream().map(j -> j.item().value()).toList();
   }
 
-  private static List<Finding> judge(ExchangeRate rate) {
+  private static String hours(Tier tier) {
+    return tier.after() == null
+        ? null
+        : Money.decimal(tier.after()).stripTrailingZeros().toPlainString();
+  }
+
+  private void judgeReportDay() {
+    LocalDate asAt = project.asAt();
+    findings.addAll(far(BudgetInputs.PROJECT.column("asAt"), asAt));
+    if (asAt != null && project.approved() != null && asAt.isBefore(project.approved())) {
+      findings.add(Finding.of(BudgetFinding.APPROVED_LATER, asAt, project.approved()));
+    }
+  }
+
+  /** A finding where a date is so far off the production that its year may be wrong. */
+  List<Finding> far(InputColumn column, LocalDate date) {
+    List<LocalDate> days =
+        Stream.of(
+                project.ordered(),
+                project.delivered(),
+                project.firstDay(),
+                project.lastDay(),
+                project.back())
+            .filter(Objects::nonNull)
+            .sorted()
+            .toList();
+    if (date == null || days.isEmpty()) {
+      return List.of();
+    }
+    LocalDate first = days.get(0);
+    LocalDate last = days.get(days.size() - 1);
+    return date.isBefore(first.minusDays(FAR)) || date.isAfter(last.plusDays(FAR))
+        ? List.of(Finding.of(BudgetFinding.DATE_FAR, column, date, first, last))
+        : List.of();
+  }
+
+  private List<Finding> judge(ExchangeRate rate) {
     List<Finding> findings = new ArrayList<>();
     if (rate.currency() != null && known(rate.currency()).isEmpty()) {
       findings.add(Finding.of(BudgetFinding.CURRENCY_UNKNOWN, rate.currency()));
@@ -99,6 +139,7 @@ final class BudgetRules {
     if (rate.date() == null) {
       findings.add(Finding.of(BudgetFinding.RATE_UNDATED));
     }
+    findings.addAll(far(BudgetInputs.EXCHANGE.column("date"), rate.date()));
     return findings;
   }
 
@@ -227,6 +268,16 @@ final class BudgetRules {
         : Optional.ofNullable(rateByCode.get(Identity.of(of.getCurrencyCode())));
   }
 
+  /** The setting that says how many days a week of this type has. */
+  static InputColumn weekColumn(CostType type) {
+    return BudgetInputs.PROJECT.column(type == CostType.CREW ? "crewWeekDays" : "weekDays");
+  }
+
+  /** How many days a week of this type has; null where it is not typed. */
+  Double weekDays(CostType type) {
+    return type == CostType.CREW ? project.crewWeekDays() : project.weekDays();
+  }
+
   BigDecimal rounded(BigDecimal amount) {
     return Money.rounded(amount, currency);
   }
@@ -236,6 +287,11 @@ final class BudgetRules {
     return project.delivered() == null || project.back() == null || isBackFirst()
         ? 0
         : ChronoUnit.DAYS.between(project.delivered(), project.back()) + 1;
+  }
+
+  /** Weeks of the hire that are begun; 0 where its days are not known. */
+  long weeks() {
+    return (days() + WEEK - 1) / WEEK;
   }
 
   boolean isDraft() {

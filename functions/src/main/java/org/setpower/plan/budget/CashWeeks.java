@@ -25,6 +25,9 @@ final class CashWeeks {
   /** Weekly payments over more than a year are a slip of the pen. */
   private static final int MOST_WEEKS = 53;
 
+  /** Where payments stand whose day is over: before all weeks. */
+  private static final LocalDate OVERDUE = LocalDate.MIN;
+
   private static final BigDecimal NOTHING = BigDecimal.ZERO;
 
   private final BudgetRules rules;
@@ -106,30 +109,51 @@ final class CashWeeks {
 
   private void place(BudgetLine line) {
     CostTax.Taxed cash = line.cash();
-    boolean still = rules.project().asAt() != null;
-    BigDecimal paid = still ? rules.rounded(BudgetRules.decimal(line.line().paid())) : NOTHING;
-    BigDecimal toPay = cash.gross().subtract(paid);
+    LocalDate asAt = rules.project().asAt();
+    BigDecimal paid =
+        asAt == null ? NOTHING : rules.rounded(BudgetRules.decimal(line.line().paid()));
     if (cash.gross().signum() != 0 && !judge(rules, line).isEmpty()) {
-      undated = undated.add(toPay);
+      undated = undated.add(cash.gross().subtract(paid));
       return;
     }
     List<LocalDate> days = days(line);
-    BigDecimal back = cash.reclaimed();
-    if (paid.signum() != 0 && cash.gross().signum() != 0) {
-      BigDecimal share = toPay.divide(cash.gross(), MathContext.DECIMAL128);
-      back = rules.rounded(back.multiply(share));
-      reclaim(days, cash.reclaimed().subtract(back));
-    }
-    List<LocalDate> left = days.stream().filter(d -> !isOver(d)).toList();
-    left = left.isEmpty() ? List.of(rules.project().asAt()) : left;
-    List<BigDecimal> parts = parts(toPay, left.size());
-    for (int i = 0; i < left.size(); i++) {
-      if (parts.get(i).signum() != 0) {
-        Week week = week(left.get(i));
-        week.payments = week.payments.add(parts.get(i));
+    List<BigDecimal> parts = parts(cash.gross(), days.size());
+    List<BigDecimal> taxes = parts(cash.reclaimed(), days.size());
+    for (int i = 0; i < days.size(); i++) {
+      LocalDate day = days.get(i);
+      BigDecimal part = parts.get(i);
+      // what is paid is of the first parts; what is too much, or a credit, of the last
+      BigDecimal settled = i == days.size() - 1 ? paid : covered(paid, part);
+      paid = paid.subtract(settled);
+      BigDecimal back = rules.rounded(taxes.get(i).multiply(share(settled, part)));
+      if (settled.signum() != 0) {
+        reclaim(day.isAfter(asAt) ? asAt : day, back);
       }
+      boolean overdue = isOverdue(day, line.isWeekly());
+      if (part.compareTo(settled) != 0) {
+        Week week = overdue ? weeks.computeIfAbsent(OVERDUE, k -> new Week()) : week(day);
+        week.payments = week.payments.add(part.subtract(settled));
+      }
+      reclaim(overdue ? asAt : day, taxes.get(i).subtract(back));
     }
-    reclaim(left, back);
+  }
+
+  /** What of a part is covered by a payment of the same sign. */
+  private static BigDecimal covered(BigDecimal paid, BigDecimal part) {
+    if (paid.signum() != part.signum()) {
+      return NOTHING;
+    }
+    return paid.signum() > 0 ? paid.min(part) : paid.max(part);
+  }
+
+  private static BigDecimal share(BigDecimal settled, BigDecimal part) {
+    return part.signum() == 0 ? BigDecimal.ONE : settled.divide(part, MathContext.DECIMAL128);
+  }
+
+  /** Whether it should be paid by the day of the report; of a week, by its end. */
+  private boolean isOverdue(LocalDate day, boolean weekly) {
+    LocalDate asAt = rules.project().asAt();
+    return asAt != null && (weekly ? isOver(day) : day.isBefore(asAt));
   }
 
   /** The days on which a line is paid by the plan. */
@@ -148,15 +172,12 @@ final class CashWeeks {
     return Money.split(amount, Collections.nCopies(count, BigDecimal.ONE), rules.currency());
   }
 
-  /** Tax of payments on these days comes back; what came back before the report is over. */
-  private void reclaim(List<LocalDate> days, BigDecimal amount) {
-    List<BigDecimal> parts = parts(amount, days.size());
-    for (int i = 0; i < days.size(); i++) {
-      LocalDate day = days.get(i).plusDays(rules.reclaimAfter());
-      if (parts.get(i).signum() != 0 && !isOver(day)) {
-        Week week = week(day);
-        week.reclaim = week.reclaim.add(parts.get(i));
-      }
+  /** Tax of a payment on a day comes back; what came back before the report is over. */
+  private void reclaim(LocalDate paid, BigDecimal amount) {
+    LocalDate day = paid.plusDays(rules.reclaimAfter());
+    if (amount.signum() != 0 && !isOver(day)) {
+      Week week = week(day);
+      week.reclaim = week.reclaim.add(amount);
     }
   }
 
@@ -178,6 +199,8 @@ final class CashWeeks {
         findings.add(Finding.of(BudgetFinding.DEPOSIT_OPEN));
       }
     }
+    findings.addAll(rules.far(BudgetInputs.DEPOSITS.column("out"), deposit.out()));
+    findings.addAll(rules.far(BudgetInputs.DEPOSITS.column("back"), deposit.back()));
     depositFindings.put(row.number(), findings);
   }
 
@@ -208,12 +231,14 @@ final class CashWeeks {
     BigDecimal soFar = BigDecimal.ZERO;
     for (Map.Entry<LocalDate, Week> entry : weeks.entrySet()) {
       Week week = entry.getValue();
+      LocalDate day = OVERDUE.equals(entry.getKey()) ? null : entry.getKey();
       BigDecimal cash =
           week.payments.add(week.depositsOut).subtract(week.depositsBack).subtract(week.reclaim);
       soFar = soFar.add(cash);
       rows.add(
           new BudgetResults.CashWeek(
-              entry.getKey(),
+              ReportText.week(day),
+              day,
               week.payments,
               week.depositsOut,
               week.depositsBack,

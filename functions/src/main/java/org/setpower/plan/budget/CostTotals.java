@@ -19,30 +19,37 @@ final class CostTotals {
   private final List<BudgetLine> lines;
   private final ApprovedBudget approved;
 
-  /** Six columns of the cost report. */
+  /** The columns of the cost report. */
   record Sums(
       BigDecimal budget,
       BigDecimal ordered,
+      BigDecimal invoiced,
       BigDecimal costToDate,
       BigDecimal toComplete,
       BigDecimal finalCost,
       BigDecimal variance) {
     /** Nothing ordered, and kept in full. */
     private static Sums even(BigDecimal budget, BigDecimal zero) {
-      return new Sums(budget, zero, zero, budget, budget, zero);
+      return new Sums(budget, zero, zero, zero, budget, budget, zero);
     }
 
     /** An amount that counts as spent where it is a budget, and as over where it is below 0. */
     private static Sums cautious(BigDecimal difference) {
       BigDecimal cost = difference.max(BigDecimal.ZERO);
       BigDecimal zero = BigDecimal.ZERO;
-      return new Sums(difference, zero, zero, cost, cost, difference.subtract(cost));
+      return new Sums(difference, zero, zero, zero, cost, cost, difference.subtract(cost));
+    }
+
+    /** Open commitment: what is ordered and still to be invoiced. */
+    BigDecimal open() {
+      return costToDate.subtract(invoiced);
     }
 
     private Sums plus(Sums other) {
       return new Sums(
           budget.add(other.budget),
           ordered.add(other.ordered),
+          invoiced.add(other.invoiced),
           costToDate.add(other.costToDate),
           toComplete.add(other.toComplete),
           finalCost.add(other.finalCost),
@@ -72,6 +79,7 @@ final class CostTotals {
     return new Sums(
         report.budget(),
         report.ordered(),
+        report.invoiced(),
         report.costToDate(),
         report.toComplete(),
         report.finalCost(),
@@ -109,6 +117,11 @@ final class CostTotals {
     return hasContingency() && rules.currency() != null
         ? approved.fromContingency()
         : BigDecimal.ZERO;
+  }
+
+  /** As approved or as its share, before changes took anything out of it; 0 without one. */
+  BigDecimal contingencyBefore() {
+    return contingency().add(taken());
   }
 
   private BigDecimal before() {

@@ -12,7 +12,7 @@ enum ReportText {
   OTHER("Other"),
   STOPPED("{0}: stop, not counted"),
   DIFFERENCE("Approved, but in no line"),
-  SUBTOTAL("Total before contingency"),
+  SUBTOTAL("Subtotal"),
   CONTINGENCY("Contingency"),
   TOTAL("Total"),
   NET_DRAFT("Amounts in {0} without tax, budget: draft"),
@@ -23,6 +23,12 @@ enum ReportText {
   COST_DRAFT_AT("{0} with tax not reclaimed, draft, as at {1}"),
   NET_APPROVED_AT("{0} without tax, approved {1}, as at {2}"),
   COST_APPROVED_AT("{0} with tax not reclaimed, approved {1}, as at {2}"),
+  OVERDUE("Overdue"),
+  DEPOSIT("Deposit: {0}"),
+  WORKED("{0,number,#,##0.##} × {1,number,#,##0.##} × {2,number,#,##0.00#}"),
+  WORKED_ABROAD(
+      "{0,number,#,##0.##} × {1,number,#,##0.##} × {2,number,#,##0.00#} {3} at"
+          + " {4,number,0.######}"),
   CASH("Amounts in {0} with tax"),
   CASH_AT("Amounts in {0} with tax, still to pay from {1}");
 
@@ -76,6 +82,33 @@ enum ReportText {
     return asAt == null
         ? Phrase.of(CASH.pattern, currency)
         : Phrase.of(CASH_AT.pattern, currency, asAt);
+  }
+
+  /** Who holds a deposit. */
+  static Phrase deposit(String to) {
+    return Phrase.of(DEPOSIT.pattern, to);
+  }
+
+  /** How a line is worked out, before discount and overtime. */
+  static Phrase worked(BudgetRules rules, BudgetLine line) {
+    BudgetLine.Plan plan = line.plan();
+    double counted = plan.counted().doubleValue();
+    double times = plan.times().doubleValue();
+    double price = BudgetRules.decimal(line.line().price()).doubleValue();
+    return line.own().equals(rules.currency())
+        ? Phrase.of(WORKED.pattern, counted, times, price)
+        : Phrase.of(
+            WORKED_ABROAD.pattern,
+            counted,
+            times,
+            price,
+            line.own().getCurrencyCode(),
+            rules.rate(line.own()).orElseThrow());
+  }
+
+  /** What a row of Cash flow is called; null for what is overdue. */
+  static Phrase week(LocalDate monday) {
+    return monday == null ? OVERDUE.of() : Phrase.of("{0}", monday);
   }
 
   /** What a line is called in the cost report by line. */

@@ -65,16 +65,18 @@ final class ScenarioCosts {
     } else if (scenario.other() == null && !changes) {
       findings.add(Finding.of(BudgetFinding.SCENARIO_EMPTY));
     }
-    if (or(scenario.moreTimes()) != 0) {
-      addSame(changed, findings);
+    if (or(scenario.moreTimes()) != 0 && scenario.other() == null) {
+      addSame(changed, scenario.moreTimes(), findings);
     }
     BigDecimal more = rules.rounded(Money.decimal(or(scenario.other())));
     for (BudgetLine line : changed) {
       more = more.add(line.more(scenario.dearer(), scenario.moreTimes()));
     }
-    boolean weekly = changed.stream().anyMatch(BudgetLine::isByWeek);
-    if (weekly && or(scenario.moreTimes()) != 0 && rules.project().weekDays() == null) {
-      findings.add(Finding.of(BudgetFinding.SCENARIO_WEEK));
+    if (or(scenario.moreTimes()) != 0) {
+      addWeeks(changed, findings);
+    }
+    if (changes && more.signum() == 0 && findings.isEmpty()) {
+      findings.add(Finding.of(BudgetFinding.SCENARIO_NOTHING));
     }
     if (contingencyLeft == null) {
       if (more.signum() > 0) {
@@ -94,8 +96,23 @@ final class ScenarioCosts {
     return !line.isStruck() && (scenario.type() == null || line.line().type() == scenario.type());
   }
 
-  private static void addSame(List<BudgetLine> changed, List<Finding> findings) {
-    List<BudgetLine> same = changed.stream().filter(l -> !l.changesWithDays()).toList();
+  private void addWeeks(List<BudgetLine> changed, List<Finding> findings) {
+    changed.stream()
+        .filter(l -> l.isByWeek() && l.changesWithDays())
+        .map(l -> l.line().type())
+        .filter(t -> rules.weekDays(t) == null)
+        .map(BudgetRules::weekColumn)
+        .distinct()
+        .forEach(c -> findings.add(Finding.of(BudgetFinding.SCENARIO_WEEK, c)));
+  }
+
+  /** Names lines that cost nothing more, of those that cost something at all. */
+  private static void addSame(List<BudgetLine> changed, double days, List<Finding> findings) {
+    List<BudgetLine> same =
+        changed.stream()
+            .filter(l -> l.plan().all().signum() != 0)
+            .filter(l -> !l.changesWithDays() || l.more(null, days).signum() == 0)
+            .toList();
     if (!same.isEmpty()) {
       List<String> names =
           same.stream()

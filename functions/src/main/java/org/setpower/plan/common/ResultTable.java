@@ -1,5 +1,6 @@
 package org.setpower.plan.common;
 
+import java.lang.reflect.Constructor;
 import java.lang.reflect.Method;
 import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
@@ -23,6 +24,7 @@ public final class ResultTable<R extends Record> {
   private final List<ResultColumn> columns;
   private final Map<String, Integer> places = new HashMap<>();
   private final List<Method> accessors = new ArrayList<>();
+  private final Constructor<R> constructor;
 
   /**
    * @param rows that a sheet has room for
@@ -31,6 +33,15 @@ public final class ResultTable<R extends Record> {
   ResultTable(Class<R> type, int rows, List<String> from) {
     declaration = type.getAnnotation(Table.class);
     this.rows = rows;
+    try {
+      constructor =
+          type.getDeclaredConstructor(
+              Arrays.stream(type.getRecordComponents())
+                  .map(RecordComponent::getType)
+                  .toArray(Class<?>[]::new));
+    } catch (NoSuchMethodException e) {
+      throw new IllegalStateException(type.getName(), e);
+    }
     List<ResultColumn> all = new ArrayList<>();
     for (RecordComponent component : type.getRecordComponents()) {
       Result result = component.getAnnotation(Result.class);
@@ -97,6 +108,15 @@ public final class ResultTable<R extends Record> {
 
   public List<ResultColumn> columns() {
     return columns;
+  }
+
+  /** A row with its first cells only: a heading, or one that is withheld. */
+  public R row(Object... first) {
+    try {
+      return constructor.newInstance(Arrays.copyOf(first, columns.size()));
+    } catch (ReflectiveOperationException e) {
+      throw new IllegalStateException(key(), e);
+    }
   }
 
   /** Where the column of a path stands; null if there is none. */

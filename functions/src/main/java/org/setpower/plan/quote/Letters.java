@@ -24,36 +24,7 @@ final class Letters {
 
   static QuoteResults.Letter of(QuoteRules rules, List<Finding> withheld, List<QuoteLine> fit) {
     if (!withheld.isEmpty()) {
-      return new QuoteResults.Letter(
-          Finding.verdict(withheld),
-          withheld,
-          null,
-          null,
-          null,
-          null,
-          null,
-          null,
-          null,
-          null,
-          null,
-          null,
-          null,
-          null,
-          null,
-          null,
-          null,
-          null,
-          null,
-          null,
-          null,
-          null,
-          null,
-          null,
-          null,
-          null,
-          null,
-          null,
-          null);
+      return QuoteResults.LETTER.row(Finding.verdict(withheld), withheld);
     }
     House house = rules.house();
     Client client = rules.client();

@@ -282,7 +282,7 @@ class BudgetFindingsTest {
     assertThat(scenarios.get(0).more()).isEqualByComparingTo("200");
     assertThat(keys(scenarios.get(0).reasons())).containsExactly(BudgetFinding.SCENARIO_SAME);
     assertThat(new EnglishMessages().sentences(scenarios.get(0).reasons(), Locale.ENGLISH))
-        .contains("1 of 3 lines", "delivery");
+        .contains("2 of 3 lines", "delivery, monitor");
     assertThat(scenarios.get(1).more()).isEqualByComparingTo("0");
     assertThat(keys(scenarios.get(1).reasons())).containsExactly(BudgetFinding.SCENARIO_SAME);
     // a tenth of 400, 200 and 500

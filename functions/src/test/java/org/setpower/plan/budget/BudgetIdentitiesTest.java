@@ -3,6 +3,7 @@ package org.setpower.plan.budget;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.math.BigDecimal;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
@@ -100,6 +101,18 @@ class BudgetIdentitiesTest {
       BudgetResults.LineRow last = byLine.get(byLine.size() - 1);
       assertThat(last.budget().add(last.changes())).isEqualByComparingTo(total.budget());
       assertThat(last.finalCost()).isEqualByComparingTo(total.finalCost());
+      for (BudgetResults.LineRow row : byLine) {
+        if (row.kind() != TotalKind.WITHHELD) {
+          assertThat(row.invoiced().add(row.open())).isEqualByComparingTo(row.costToDate());
+        }
+      }
+      List<BudgetResults.LineRow> shown =
+          byLine.stream().filter(r -> PARTS.contains(r.kind())).toList();
+      assertThat(sum(shown, BudgetResults.LineRow::budget)).isEqualByComparingTo(last.budget());
+      assertThat(sum(shown, BudgetResults.LineRow::changes)).isEqualByComparingTo(last.changes());
+      assertThat(sum(shown, BudgetResults.LineRow::invoiced))
+          .isEqualByComparingTo(last.invoiced())
+          .isEqualByComparingTo(sum(lines, LineState::invoicedNow));
       assertThat(
               sum(
                   byLine.stream().filter(r -> PARTS.contains(r.kind())).toList(),
@@ -149,7 +162,10 @@ class BudgetIdentitiesTest {
       assertThat(summary.toPay()).isEqualByComparingTo(summary.gross().subtract(summary.paid()));
       if (!weeks.isEmpty()) {
         weekly++;
-        assertThat(weeks).isSortedAccordingTo(java.util.Comparator.comparing(CashWeek::week));
+        assertThat(weeks)
+            .isSortedAccordingTo(
+                Comparator.comparing(
+                    CashWeek::week, Comparator.nullsFirst(Comparator.naturalOrder())));
         assertThat(weeks.get(weeks.size() - 1).soFar())
             .isEqualByComparingTo(sum(weeks, CashWeek::cash));
       }

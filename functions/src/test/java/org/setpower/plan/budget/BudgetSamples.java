@@ -37,7 +37,8 @@ final class BudgetSamples {
             .set("project", 1, "recoverable", 0.8, "columns", "with unrecoverable tax")
             .set("project", 1, "amounts", "with tax", "contingency", 0.08)
             .set("project", 1, "approved", day("2027-01-10"), "daysAfter", 30)
-            .set("project", 1, "approvedTotal", 1400, "asAt", day("2027-01-30"), "weekDays", 5)
+            .set("project", 1, "approvedTotal", 1400, "asAt", day("2027-01-30"), "weekDays", 3)
+            .set("project", 1, "crewWeekDays", 5)
             .set("project", 1, "firstDay", day("2027-02-01"), "lastDay", day("2027-02-12"))
             .set("project", 1, "reclaimAfter", 60, "minimumCall", 8, "rounding", 0.5)
             .set("project", 1, "fringe", 0.25, "ceiling", 1500, "perDiem", 40)
@@ -180,7 +181,7 @@ final class BudgetSamples {
       case "project.approvedTotal" -> List.of(0.0, 2000.0, 2450.0);
       case "project.approvedContingency" -> List.of(100.0, 250.0);
       case "lines.fromContingency" -> List.of("", "", 20.0);
-      case "project.weekDays" -> List.of(3.0, 5.0, 6.0);
+      case "project.weekDays", "project.crewWeekDays" -> List.of(3.0, 5.0, 6.0);
       case "lines.changes", "lines.estimate", "lines.paid" -> List.of(0.0, 250.0, 33.33);
       case "project.contingency" -> List.of(0.0, 0.08, 0.1);
       case "project.rounding" -> List.of(0.25, 0.5, 1.0);

@@ -154,7 +154,8 @@ for n, line in sorted(T["lines"].items()):
         totals["all"][c] += v[c]
     net, tax, back = taxes(line, final)
     rows += [("lines", n, "gross", net + tax), ("lines", n, "reclaimed", back)]
-    due = line.get("due", "on delivery")
+    # nobody pays wages before they are earned: crew is paid each week unless Due says otherwise
+    due = line.get("due", "each week" if line["type"] == "crew" else "on delivery")
     if due == "each week":
         first, last = monday(date("delivered")), monday(date("back"))
         parts = (last - first).days // 7 + 1

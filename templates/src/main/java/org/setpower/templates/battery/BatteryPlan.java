@@ -231,8 +231,7 @@ public final class BatteryPlan implements PlanTemplate {
                 .pick("day", "days.date"),
             book.lines("", "project", "verdict", "reasons"),
             book.table("days").titled("Days").optional("minFrom", "shelf").shows("shown"),
-            PlanText.notes(
-                "More tabs",
+            PlanText.moreTabs(
                 "Charging tonight, Lent out, Battery labels, Timeline, Disposables, Hot-swap stack"
                     + " and Voltage comparison are hidden: show them with Set Power ▸ Show tabs…,"
                     + " or with Show Sheet in the menu of a tab."));

@@ -18,7 +18,8 @@ public final class PowerBudget implements PlanTemplate {
   private final PlanWorkbook book =
       PlanWorkbook.of("power-budget", "Power budget", BudgetPlan.MODEL)
           .purpose(
-              "What power costs a production: budget, orders, cost to date and estimated final cost by account.")
+              "What power costs a production: budget, orders, cost to date and estimated final cost"
+                  + " by account.")
           .decimals("summary.decimals")
           .basis("project.basis");
 
@@ -36,6 +37,7 @@ public final class PowerBudget implements PlanTemplate {
         byLine(),
         options(),
         cash(),
+        orders(),
         assumptions());
   }
 
@@ -77,7 +79,8 @@ public final class PowerBudget implements PlanTemplate {
                 "lastDay",
                 "daysAfter",
                 "reclaimAfter",
-                "weekDays"),
+                "weekDays",
+                "crewWeekDays"),
             book.fields(
                 "Prices for Options", "project", "fuelPrice", "energyPrice", "crewHour", "gridCo2"),
             book.lines("", "project", "verdict", "reasons"),
@@ -138,19 +141,19 @@ public final class PowerBudget implements PlanTemplate {
             book.table("options")
                 .titled("Options")
                 .optional("weight", "weight")
-                .width("option", 44)
-                .width("hire", 20)
-                .width("risk", 70)
-                .width("other", 20)
-                .width("reasons", 60)
+                .width("option", 40)
+                .width("hire", 18)
+                .width("risk", 64)
+                .width("other", 18)
+                .width("reasons", 44)
                 .shows("cost", "co2")
                 .more("more", "heavier"),
             book.table("scenarios")
                 .titled("Scenarios")
-                .width("scenario", 44)
-                .width("type", 20)
-                .width("other", 20)
-                .width("reasons", 70)
+                .width("scenario", 40)
+                .width("type", 18)
+                .width("other", 18)
+                .width("reasons", 64)
                 .shows("more", "left"));
   }
 
@@ -164,17 +167,17 @@ public final class PowerBudget implements PlanTemplate {
         .prints(40)
         .grid(FINE)
         .with(
-            book.lines("", "summary", "gross", "inCash", "notInCash", "paid", "toPay"),
+            book.lines("", "summary", "gross", "inCash", "notInCash", "paid", "toPay", "peak"),
             book.list(
                     "weeks",
-                    "week",
+                    "label",
                     "payments",
                     "depositsOut",
                     "depositsBack",
                     "reclaim",
                     "cash",
                     "soFar")
-                .width("week", 40)
+                .width("label", 40)
                 .width("payments", 24)
                 .width("depositsOut", 24)
                 .width("depositsBack", 24)
@@ -186,48 +189,50 @@ public final class PowerBudget implements PlanTemplate {
   private PlanTab summary() {
     return PlanTab.page("Summary", "The cost report, and the open issues, stops first.")
         .prints(30)
-        .grid(FINE)
+        .grid(NARROW)
         .result()
         .with(
             book.figures(
                 4,
                 "summary",
                 "verdict",
+                "budgetBefore",
+                "changes",
                 "budget",
                 "finalCost",
                 "variance",
-                "costToDate",
-                "contingency",
+                "contingencyBefore",
+                "drawn",
                 "contingencyLeft",
-                "lowestOption",
                 "approved",
-                "rows",
                 "withheld",
-                "peak"),
-            book.list("Open issues", 5, "issues", "verdict", "where", "rows", "reasons")
+                "lowestOption"),
+            book.list("Open issues", 6, "issues", "verdict", "where", "rows", "reasons")
                 .width("verdict", 16)
                 .width("where", 64)
                 .width("rows", 16)
                 .width("reasons", 96),
-            PlanText.notes(
-                "More tabs",
-                "Assumptions is hidden: show it with Set Power ▸ Show tabs…, or with Show Sheet in"
-                    + " the menu of a tab."),
+            PlanText.moreTabs(
+                "Orders & invoices and Assumptions are hidden: show them with Set Power ▸ Show"
+                    + " tabs…, or with Show Sheet in the menu of a tab."),
+            PlanText.signatures("Budget approved by, date: ................................"),
             book.list(
                     "report",
                     "label",
                     "budget",
-                    "ordered",
+                    "invoiced",
+                    "open",
                     "costToDate",
                     "toComplete",
                     "finalCost",
                     "variance")
-                .width("label", 48)
+                .width("label", 40)
                 .width("budget", 24)
-                .width("ordered", 24)
-                .width("costToDate", 24)
-                .width("toComplete", 24)
-                .width("finalCost", 24)
+                .width("invoiced", 20)
+                .width("open", 24)
+                .width("costToDate", 20)
+                .width("toComplete", 20)
+                .width("finalCost", 20)
                 .width("variance", 24)
                 .look("kind", "heading", CellStyle.GROUP)
                 .look("kind", "difference", CellStyle.SUM)
@@ -248,22 +253,55 @@ public final class PowerBudget implements PlanTemplate {
                     "label",
                     "budget",
                     "changes",
-                    "ordered",
+                    "invoiced",
+                    "open",
                     "costToDate",
-                    "toComplete",
                     "finalCost",
                     "variance")
-                .width("label", 40)
+                .width("label", 36)
                 .width("budget", 24)
                 .width("changes", 24)
-                .width("ordered", 20)
+                .width("invoiced", 20)
+                .width("open", 24)
                 .width("costToDate", 20)
-                .width("toComplete", 20)
                 .width("finalCost", 20)
                 .width("variance", 24)
                 .look("kind", "difference", CellStyle.SUM)
                 .look("kind", "subtotal", CellStyle.SUM)
                 .look("kind", "contingency", CellStyle.SUM)
+                .look("kind", "total", CellStyle.TOTAL));
+  }
+
+  private PlanTab orders() {
+    return PlanTab.page(
+            "Orders & invoices",
+            "For the accountant: suppliers, numbers and exchange rates. Ordered and invoiced are"
+                + " in the basis of the cost report, paid is with tax.")
+        .hidden()
+        .flowing()
+        .kept()
+        .grid(NARROW)
+        .with(
+            book.list(
+                    "booked",
+                    "account",
+                    "label",
+                    "worked",
+                    "supplier",
+                    "po",
+                    "invoice",
+                    "ordered",
+                    "invoiced",
+                    "paid")
+                .width("account", 20)
+                .width("label", 24)
+                .width("worked", 20)
+                .width("supplier", 24)
+                .width("po", 20)
+                .width("invoice", 24)
+                .width("ordered", 20)
+                .width("invoiced", 20)
+                .width("paid", 20)
                 .look("kind", "total", CellStyle.TOTAL));
   }
 

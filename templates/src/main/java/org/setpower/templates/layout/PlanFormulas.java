@@ -57,7 +57,7 @@ public final class PlanFormulas {
         .findFirst()
         .ifPresent(p -> parts.add("\"" + layout.words().of("Rows") + " \"&" + rows((PlanList) p)));
     if (tab.isPaper() && !tab.isSent()) {
-      parts.add(PlanNames.TODAY);
+      parts.add("\"" + layout.words().of("printed") + " \"&" + PlanNames.TODAY);
     }
     return "TEXTJOIN(\"  ·  \";1;" + String.join(";", parts) + ")" + toFit(tab);
   }

@@ -38,7 +38,8 @@ public final class LightingPowerPlan implements PlanTemplate {
   private final PlanWorkbook book =
       PlanWorkbook.of("lighting-power-plan", "Lighting power plan", LightingModel.MODEL)
           .purpose(
-              "Sources, distros, cables and loads of a set: amps on each leg, cable sizes, generator, what to order.")
+              "Sources, distros, cables and loads of a set: amps on each leg, cable sizes,"
+                  + " generator, what to order.")
           .unitsBy("project.units", "US")
           .unitsAsked(MeasureSystem::asked);
 
@@ -226,12 +227,11 @@ public final class LightingPowerPlan implements PlanTemplate {
                 .width("peakDate", 24)
                 .width("peakAt", 24),
             PlanText.cautions(ISOLATE, ELECTRICIAN, RCDS, SINGLES, DRUMS, FUMES),
-            PlanText.notes(
-                "More tabs",
-                "Equipment, Battery stock, Battery changes, Distribution, Loads by outlet, Cable pull,"
-                    + " Diagram, Generator sheet, Order list, Distro labels, Load balance, Voltage"
-                    + " comparison and Assumptions are hidden: show them with Set Power ▸ Show"
-                    + " tabs…, or with Show Sheet in the menu of a tab."),
+            PlanText.moreTabs(
+                "Equipment, Battery stock, Battery changes, Distribution, Loads by outlet, Cable"
+                    + " pull, Diagram, Generator sheet, Order list, Distro labels, Load balance,"
+                    + " Voltage comparison and Assumptions are hidden: show them with Set Power ▸"
+                    + " Show tabs…, or with Show Sheet in the menu of a tab."),
             book.list("Open issues", 16, "issues", "verdict", "where", "reasons")
                 .width("where", 48)
                 .width("reasons", 128));
@@ -516,7 +516,8 @@ public final class LightingPowerPlan implements PlanTemplate {
                     .look("kind", "caution", CellStyle.SUM)),
         PlanTab.of(
                 "Diagram",
-                "Single-line diagram. Draw it with Set Power ▸ Draw diagram; printing draws it again.")
+                "Single-line diagram. Draw it with Set Power ▸ Draw diagram; printing draws it"
+                    + " again.")
             .hidden(),
         PlanTab.of(
                 "Load balance", "Loads to exchange between legs, and readings of the clamp meter.")

@@ -19,6 +19,11 @@ public record PlanText(String title, CellStyle style, List<String> lines, int ro
     return new PlanText(title, CellStyle.NOTE, List.of(lines), 1);
   }
 
+  /** Which tabs are hidden and how they are shown: for the screen, not for paper. */
+  public static PlanText moreTabs(String line) {
+    return new PlanText("More tabs", CellStyle.HINT, List.of(line), 1);
+  }
+
   /** What is signed, with room above the strokes to sign on. */
   public static PlanText signed(String... lines) {
     return new PlanText("", CellStyle.NOTE, List.of(lines), 2);

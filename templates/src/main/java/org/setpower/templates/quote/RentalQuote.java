@@ -40,7 +40,8 @@ public final class RentalQuote implements PlanTemplate {
   private final PlanWorkbook book =
       PlanWorkbook.of("rental-quote", "Rental quote", QuotePlan.MODEL)
           .purpose(
-              "An order of a rental desk: rates, discounts and tax, the page for the client, picking and returns.")
+              "An order of a rental desk: rates, discounts and tax, the page for the client,"
+                  + " picking and returns.")
           .decimals("summary.decimals")
           .stamped("order.number", "order.revision");
 
@@ -401,8 +402,7 @@ public final class RentalQuote implements PlanTemplate {
                 .width("reason", 64)
                 .width("base", 48)
                 .width("tax", 48),
-            PlanText.notes(
-                "More tabs",
+            PlanText.moreTabs(
                 "Return note, Return statement, Insurer's list, Carnet list, Equipment, Booked"
                     + " elsewhere and Assumptions are hidden: show them with Set Power ▸ Show"
                     + " tabs…, or with Show Sheet in the menu of a tab."));

@@ -33,7 +33,8 @@ public final class BatteryRegister implements PlanTemplate {
     book =
         PlanWorkbook.of("battery-register", "Battery register", model)
             .purpose(
-                "All batteries of a house by serial, with tests and incidents: what may go out, what is quarantined.");
+                "All batteries of a house by serial, with tests and incidents: what may go out,"
+                    + " what is quarantined.");
     book.with(
         project(),
         PlanTab.of(
@@ -59,7 +60,8 @@ public final class BatteryRegister implements PlanTemplate {
                     .shows("compared", "health")),
         PlanTab.of(
                 "Check-out",
-                "The serials that are to go out with a job; a list can be pasted. Print Issue list.")
+                "The serials that are to go out with a job; a list can be pasted. Print Issue"
+                    + " list.")
             .with(
                 book.fields("", "project", "job", "issue", "jobBack", "contact"),
                 book.lines("", "handover", "verdict", "reasons", "out", "held"),
@@ -94,8 +96,9 @@ public final class BatteryRegister implements PlanTemplate {
                     "counted")),
         PlanTab.of(
                 "Incidents",
-                "Damage and recalls, numbered 1, 2, 3 and so on; never clear a row. A battery with an"
-                    + " open incident stays in until it is inspected and tested, every cell measured.")
+                "Damage and recalls, numbered 1, 2, 3 and so on; never clear a row. A battery with"
+                    + " an open incident stays in until it is inspected and tested, every cell"
+                    + " measured.")
             .hidden()
             .with(
                 book.table("incidents")
@@ -216,8 +219,7 @@ public final class BatteryRegister implements PlanTemplate {
                 DAMAGED,
                 "A good health figure is the result of one test. It is no proof that a battery is"
                     + " sound."),
-            PlanText.notes(
-                "More tabs",
+            PlanText.moreTabs(
                 "Incidents, Stocktake list and Assumptions are hidden: show them with Set Power ▸"
                     + " Show tabs…, or with Show Sheet in the menu of a tab."));
   }

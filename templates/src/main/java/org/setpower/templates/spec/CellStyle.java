@@ -29,6 +29,9 @@ public enum CellStyle {
   FIGURE(26, true, Ink.INK),
   FIGURE_LABEL(11, true, Ink.ACCENT),
   NOTE(10, false, Ink.INK),
+  /** A heading and a sentence for the screen, which no paper has. */
+  HINT_SECTION(12, true, Ink.ACCENT),
+  HINT(10, false, Ink.INK),
   CAUTION(9, false, Ink.INK),
   MISSING(12, true, Ink.STOP),
   OK(10, true, Ink.OK, Ink.OK_TINT, Ink.NONE),

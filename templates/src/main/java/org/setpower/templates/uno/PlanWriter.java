@@ -262,8 +262,7 @@ public final class PlanWriter {
       int above = (part instanceof PlanList list ? layout.headingRow(list) : row) - 1;
       int column = layout.place(part).column();
       // what paper it is stands above the name of the house
-      CellStyle style = part instanceof PlanLetter ? CellStyle.TITLE : CellStyle.SECTION;
-      write(tab, column, above, words.of(part.title()), styles.of(style));
+      write(tab, column, above, words.of(part.title()), styles.of(titled(part)));
       height(tab, above, 800);
     }
     if (part instanceof PlanTable table) {
@@ -652,6 +651,13 @@ public final class PlanWriter {
     List<Integer> widths = layout.widths(tab);
     int width = widths.subList(2, widths.size() - 1).stream().mapToInt(w -> w).sum();
     return (int) Math.min(6, 1 + SENTENCES / (width * LETTERS_PER_MM));
+  }
+
+  private static CellStyle titled(PlanPart part) {
+    if (part instanceof PlanText text && text.style() == CellStyle.HINT) {
+      return CellStyle.HINT_SECTION;
+    }
+    return part instanceof PlanLetter ? CellStyle.TITLE : CellStyle.SECTION;
   }
 
   private void draw(PlanTab tab, PlanText text, int row) {

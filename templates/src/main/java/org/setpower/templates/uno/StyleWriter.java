@@ -109,6 +109,13 @@ final class StyleWriter {
       }
       case NOTE, CAUTION, RESULT, GROUP, SUM, TOTAL ->
           UnoAccess.set(created, "IsTextWrapped", true);
+      case HINT, HINT_SECTION -> {
+        CellProtection unprinted = new CellProtection();
+        unprinted.IsLocked = true;
+        unprinted.IsPrintHidden = true;
+        UnoAccess.set(created, "CellProtection", unprinted);
+        UnoAccess.set(created, "IsTextWrapped", style == CellStyle.HINT);
+      }
       case FINDING -> {
         UnoAccess.set(created, "IsTextWrapped", true);
         UnoAccess.set(created, "NumberFormat", key(WORDS_ONLY));
