@@ -68,10 +68,10 @@ public enum BatteryDayFinding implements FindingKey {
   LENT_OVERDUE("stock.overdue", Severity.CHECK),
   /** Arguments: needed, to plan with, short. */
   SHORT_OF("stock.short", Severity.CHECK),
-  /** Arguments: to plan with, used. */
+  /** Arguments: needed, to plan with, short. */
+  SHORT_NOT_PROVEN("stock.shortNotProven", Severity.CHECK),
+  /** Arguments: needed. */
   STOCK_LASTS("stock.lasts", Severity.CHECK),
-  /** Arguments: to plan with, dark hours and minutes. */
-  STOCK_DARK("stock.dark", Severity.CHECK),
 
   BATTERY_QUARANTINE("battery.quarantine", Severity.DANGER),
   BATTERY_LENT("battery.lent", Severity.HOLD),

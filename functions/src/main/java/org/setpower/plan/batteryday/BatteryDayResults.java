@@ -183,8 +183,8 @@ public final class BatteryDayResults {
               from = "run.entries",
               rule =
                   "With these numbers of every type, all full at call, nothing goes dark;"
-                      + " with one fewer of a type the plan knows no schedule. Blank where it is"
-                      + " not proven.")
+                      + " with one fewer of a type the plan knows no schedule. Where that is not"
+                      + " proven, the smallest number found that lasts.")
           Integer fewest,
       @Result(
               key = "fewestAlone",
@@ -209,7 +209,7 @@ public final class BatteryDayResults {
               from = {"stock.fewest", "batteries.use", "stock.type"},
               rule =
                   "Min. required less what is to plan with, over all rows of the type; none where"
-                      + " nothing goes dark, blank where it is not proven.")
+                      + " nothing goes dark.")
           Integer shortOf) {}
 
   /** A numbered battery. */

@@ -116,10 +116,7 @@ final class BatteryDayTables {
             .count();
   }
 
-  /**
-   * How many batteries of each type are missing: none where nothing goes dark; not known where the
-   * search came to no end.
-   */
+  /** How many batteries of each type are missing: none where nothing goes dark. */
   private void judgeShort() {
     if (plan.fewest() == null) {
       return;
@@ -128,11 +125,7 @@ final class BatteryDayTables {
     plan.fewest()
         .together()
         .forEach(
-            (type, number) -> {
-              if (lit || plan.fewest().proven()) {
-                shortOf.put(type, lit ? 0 : Math.max(0, number - planned(type)));
-              }
-            });
+            (type, number) -> shortOf.put(type, lit ? 0 : Math.max(0, number - planned(type))));
   }
 
   private List<Finding> supplyFindings(Gate.Judged<InputRow<BatteryDayInputs.Supply>> judged) {
@@ -204,39 +197,27 @@ final class BatteryDayTables {
   private List<Finding> stockFindings(InputRow<BatteryDayInputs.Stock> row) {
     List<Finding> findings = new ArrayList<>(build.stock().findings(row.number()));
     TypeFacts type = plan.types().find(row.value().type());
-    int missing = type == null ? 0 : shortOf.getOrDefault(type.row(), 0);
-    if (missing > 0) {
-      findings.add(
-          Finding.of(
-              BatteryDayFinding.SHORT_OF,
-              (double) (planned(type.row()) + missing),
-              (double) planned(type.row()),
-              (double) missing));
-    }
-    if (type != null && plan.fewest() != null && !plan.fewest().proven()) {
-      addNotProven(type, findings);
+    Integer number = type == null || plan.fewest() == null ? null : fewest(type);
+    if (number != null) {
+      int missing = shortOf.getOrDefault(type.row(), 0);
+      boolean proven = plan.fewest().proven();
+      if (missing > 0) {
+        findings.add(
+            Finding.of(
+                proven ? BatteryDayFinding.SHORT_OF : BatteryDayFinding.SHORT_NOT_PROVEN,
+                (double) number,
+                (double) (number - missing),
+                (double) missing));
+      } else if (!proven) {
+        findings.add(Finding.of(BatteryDayFinding.STOCK_LASTS, (double) number));
+      }
     }
     return sorted(findings);
   }
 
-  /** What the day shows of a type where the search came to no end. */
-  private void addNotProven(TypeFacts type, List<Finding> findings) {
-    double dark = 0;
-    for (int i = 0; i < build.units().size(); i++) {
-      dark += build.units().get(i).type() == type.row() ? outcome.darkHours()[i] : 0;
-    }
-    double there = planned(type.row());
-    if (dark > 1e-6) {
-      findings.add(Finding.of(BatteryDayFinding.STOCK_DARK, there, DaySettings.duration(dark)));
-      return;
-    }
-    double used =
-        outcome.events().stream()
-            .filter(e -> unit(e).type() == type.row())
-            .flatMap(e -> e.on().stream())
-            .distinct()
-            .count();
-    findings.add(Finding.of(BatteryDayFinding.STOCK_LASTS, there, used));
+  /** Min. required of a type; null where it is not known. */
+  private Integer fewest(TypeFacts type) {
+    return plan.fewest().together().get(type.row());
   }
 
   /**
@@ -504,7 +485,7 @@ final class BatteryDayTables {
     List<StockList.StockBattery> own = build.stock().ofRow(row.number());
     TypeFacts type = plan.types().find(row.value().type());
     Integer key = type == null ? null : (Integer) type.row();
-    boolean known = plan.fewest() != null && plan.fewest().proven() && key != null;
+    boolean known = plan.fewest() != null && key != null;
     return new BatteryDayResults.StockResult(
         Finding.verdict(findings),
         findings,
@@ -774,7 +755,7 @@ final class BatteryDayTables {
                     .sum(),
         fit,
         batteries.all().size() - fit,
-        plan.fewest() == null || !plan.fewest().proven() && !outcome.isLit()
+        plan.fewest() == null
             ? null
             : (Integer) shortOf.values().stream().mapToInt(s -> s).sum(),
         (int) filled.stream().filter(p -> p.verdict() == Verdict.STOP).count(),

@@ -46,6 +46,7 @@ final class DayRun {
   private int moves;
   private long cost;
   private boolean overrun;
+  private int darkType;
 
   private DayRun(DaySpec day, DayPolicy morning, DayPolicy afternoon, boolean toFirstDark) {
     this.day = day;
@@ -88,6 +89,32 @@ final class DayRun {
 
   DayPolicy policy() {
     return policy;
+  }
+
+  /** The type of the battery that was missing first; 0 where that is not why the day failed. */
+  int darkType() {
+    return darkType;
+  }
+
+  /**
+   * The first run in which nothing goes dark; null without one, or where the effort is spent. A
+   * policy by which a day would run as it did before is not tried.
+   */
+  static DayRun firstLit(DaySpec day, List<DayPolicy> tried, Effort effort) {
+    List<DayRun> dark = new ArrayList<>();
+    for (DayPolicy policy : tried) {
+      if (effort.isSpent()) {
+        return null;
+      }
+      if (dark.stream().noneMatch(r -> r.isSameBy(policy))) {
+        DayRun run = toFirstDark(day, policy, effort);
+        if (run.isLit()) {
+          return run;
+        }
+        dark.add(run);
+      }
+    }
+    return null;
   }
 
   /** Whether the day would have run the same by another policy. */
@@ -330,12 +357,16 @@ final class DayRun {
 
   /** Sends a battery to a charger, if one takes it. */
   private void send(DayBattery battery, boolean onlyAtOnce, double now) {
+    if (onlyAtOnce && !policy.chargePartUsed()) {
+      battery.waits = battery.charge < 1 - SAME;
+      return;
+    }
     boolean cold = day.air().at(now) < 0 && !(day.shelf() >= 0 && battery.waits);
     boolean full = now >= end - SAME;
     DayEvent.Charge charge = desk.best(battery, now, cold, full);
     boolean atOnce =
         charge != null && charge.start() <= desk.arrival(charge.charger(), now, cold) + SAME;
-    if (charge == null || onlyAtOnce && !(policy.chargePartUsed() && atOnce)) {
+    if (charge == null || onlyAtOnce && !atOnce) {
       battery.waits = battery.charge < 1 - SAME;
       return;
     }
@@ -405,14 +436,15 @@ final class DayRun {
     if (served) {
       moves++;
     } else if (unit.dark && !wasDark) {
-      goDark();
+      goDark(unit);
       unit.begun = true;
     }
   }
 
-  private void goDark() {
+  private void goDark(RunningUnit unit) {
     moves++;
     stopped = stopped || toFirstDark;
+    darkType = darkType == 0 ? unit.spec.type() : darkType;
   }
 
   /** The batteries that go on: the least charged that reach the next break, else the fullest. */
@@ -583,7 +615,7 @@ final class DayRun {
         victim.activate(now);
         if (victim.active < 0) {
           victim.dark = true;
-          goDark();
+          goDark(victim);
         }
       }
     }
