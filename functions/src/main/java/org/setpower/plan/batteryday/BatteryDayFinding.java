@@ -24,6 +24,8 @@ public enum BatteryDayFinding implements FindingKey {
   TODAY_OTHER("project.todayOther", Severity.STOP),
   /** Arguments: batteries, time. */
   NOT_READY("project.notReady", Severity.CHECK),
+  /** Arguments: time, position, position, how often. */
+  CHANGED_TOGETHER("project.together", Severity.CHECK),
 
   /** Arguments: time. */
   DAY_TIMES("days.times", Severity.STOP),
@@ -193,6 +195,8 @@ public enum BatteryDayFinding implements FindingKey {
   FOUND_QUARANTINE("found.quarantine", Severity.DANGER),
   /** Arguments: number. */
   FOUND_NOTHING("found.nothing", Severity.CHECK),
+  /** Arguments: number, position. */
+  FOUND_CHARGE("found.charge", Severity.CHECK),
 
   /** Arguments: °C. */
   COLD_CELLS("disposables.cold", Severity.CHECK);

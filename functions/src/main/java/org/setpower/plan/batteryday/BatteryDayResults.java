@@ -820,14 +820,16 @@ public final class BatteryDayResults {
               key = "from",
               heading = "From",
               from = "run.entries",
-              rule = "When the channel is free, the battery there and warmed up, and power on.")
-          LocalTime from,
+              rule =
+                  "When the channel is free, the battery there and warmed up, and power on; with"
+                      + " the date after midnight.")
+          Phrase from,
       @Result(
               key = "until",
               heading = "Until",
               from = "run.entries",
               rule = "Full, after CHARGE.HOURS; or the power ends, and it goes on in another row.")
-          LocalTime until,
+          Phrase until,
       @Result(
               key = "ready",
               heading = "Ready by next call",

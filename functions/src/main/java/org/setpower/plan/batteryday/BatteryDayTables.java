@@ -95,6 +95,9 @@ final class BatteryDayTables {
     if (plan.fewest() != null && !plan.fewest().proven()) {
       findings.add(Finding.of(BatteryDayFinding.NOT_PROVEN));
     }
+    if (outcome != null) {
+      findings.addAll(new CrewChanges(plan, this::unitName).findings());
+    }
     int late = late();
     if (late > 0) {
       findings.add(
@@ -268,7 +271,10 @@ final class BatteryDayTables {
     }
     String charger = charger(goes.charge().charger());
     return goes.charge().isLater()
-        ? Phrase.of(BatteryDayPapers.LATER, charger, DaySettings.time(goes.charge().start()))
+        ? Phrase.of(
+            BatteryDayPapers.LATER,
+            charger,
+            BatteryDayPapers.time(goes.charge().start(), plan.calendar().shown()))
         : Phrase.of("{0}", charger);
   }
 
@@ -358,8 +364,8 @@ final class BatteryDayTables {
                       facts.name(),
                       charger(charge.charger()),
                       charge.channel(),
-                      DaySettings.time(span.from()),
-                      DaySettings.time(span.to()),
+                      BatteryDayPapers.time(span.from(), plan.calendar().shown()),
+                      BatteryDayPapers.time(span.to(), plan.calendar().shown()),
                       ready)));
         }
       }

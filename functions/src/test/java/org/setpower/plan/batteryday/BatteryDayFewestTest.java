@@ -50,7 +50,7 @@ class BatteryDayFewestTest {
     position(ranges, "Director monitor", "V98", 45, "11-17", 2, 1);
     position(ranges, "Client monitor", "V98", 55, "11-17", 4, 1);
     position(ranges, "Operator monitor", "Small", 18, "6-9", 3, 2);
-    position(ranges, "Sender", "V98", 14, "11-17", 1, 2);
+    position(ranges, "Sender", "V98", 14, "11-17", 2, 2);
     position(ranges, "Receiver", "V98", 11, "11-17", 2, 2);
     position(ranges, "Follow focus", "Small", 9, "6-9", 1, 1);
     charger(ranges, "Block quad", "Block", 4, 3);

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 import static org.setpower.plan.batteryday.BatteryDaySamples.at;
 import static org.setpower.plan.batteryday.BatteryDaySamples.camera;
 import static org.setpower.plan.batteryday.BatteryDaySamples.charger;
+import static org.setpower.plan.batteryday.BatteryDaySamples.clock;
 import static org.setpower.plan.batteryday.BatteryDaySamples.day;
 import static org.setpower.plan.batteryday.BatteryDaySamples.position;
 import static org.setpower.plan.batteryday.BatteryDaySamples.withP98;
@@ -515,10 +516,10 @@ class BatteryDayRulesTest {
     // what comes off at wrap charges an hour and a half later at the earliest
     BatteryDayResults.TonightRow last =
         result.rows(BatteryDayResults.TONIGHT).stream()
-            .filter(t -> t.from() != null && !t.from().isBefore(LocalTime.of(17, 0)))
+            .filter(t -> t.from() != null && !clock(t.from()).isBefore(LocalTime.of(17, 0)))
             .findFirst()
             .orElseThrow();
-    assertThat(last.from()).isAfterOrEqualTo(LocalTime.of(18, 30));
+    assertThat(clock(last.from())).isAfterOrEqualTo(LocalTime.of(18, 30));
     cold.set("chargers", 1, "air", -2);
     assertThat(keys(firstCharger(cold).reasons())).contains(BatteryDayFinding.CHARGES_COLD);
     cold.set("chargers", 1, "air", "");
@@ -546,7 +547,7 @@ class BatteryDayRulesTest {
         .isNotEmpty()
         .allSatisfy(
             t ->
-                assertThat(t.from().isBefore(LocalTime.of(20, 59)) && t.from().getHour() > 8)
+                assertThat(clock(t.from()).isBefore(LocalTime.of(20, 59)) && clock(t.from()).getHour() > 8)
                     .isFalse());
   }
 
@@ -717,9 +718,9 @@ class BatteryDayRulesTest {
   @Test
   void more_batteries_than_a_position_holds_stop() {
     Ranges lunch = camera().set("project", 1, "now", at(13, 0));
-    lunch.row("atNow", "number", "B3", "position", "camera A");
+    lunch.row("atNow", "number", "B3", "position", "camera A", "charge", 0.9);
     assertThat(foundNow(lunch, 1).verdict()).isEqualTo(Verdict.OK);
-    lunch.row("atNow", "number", "B5", "position", "camera A");
+    lunch.row("atNow", "number", "B5", "position", "camera A", "charge", 0.9);
     for (int row = 1; row <= 2; row++) {
       assertThat(foundNow(lunch, row).verdict()).isEqualTo(Verdict.STOP);
       assertThat(foundNow(lunch, row).reasons())
@@ -730,7 +731,7 @@ class BatteryDayRulesTest {
     assertThat(foundNow(pieces, 2).verdict()).isEqualTo(Verdict.OK);
     lunch.set("positions", 1, "connection", "hot-swap", "atOnce", 2);
     assertThat(foundNow(lunch, 2).verdict()).isEqualTo(Verdict.OK);
-    lunch.row("atNow", "number", "B4", "position", "camera A");
+    lunch.row("atNow", "number", "B4", "position", "camera A", "charge", 0.9);
     assertThat(foundNow(lunch, 3).verdict()).isEqualTo(Verdict.STOP);
     lunch.set("atNow", 3, "position", "", "absence", "quarantine");
     assertThat(foundNow(lunch, 2).verdict()).isEqualTo(Verdict.OK);
@@ -782,7 +783,7 @@ class BatteryDayRulesTest {
   @Test
   void a_battery_on_a_position_that_is_off_stops() {
     Ranges lunch = camera().set("project", 1, "now", at(12, 30));
-    lunch.row("atNow", "number", "B3", "position", "camera A");
+    lunch.row("atNow", "number", "B3", "position", "camera A", "charge", 0.9);
     assertThat(foundKeys(lunch)).isEmpty();
     Ranges early = lunch.copy().set("devices", 1, "to", at(12, 30));
     assertThat(foundNow(early, 1).reasons())

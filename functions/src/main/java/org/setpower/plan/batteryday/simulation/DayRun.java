@@ -25,6 +25,12 @@ final class DayRun {
    */
   static final double LEAST_GAIN = 1.0 / 3;
 
+  /**
+   * Hours; a position waits so long for a battery that comes back from a charger, before it takes
+   * that of another: to carry one from a camera to another takes minutes too. Common practice.
+   */
+  static final double LEAST_WAIT = 1.0 / 12;
+
   /** More events are no plan that a crew can follow. */
   static final int MOST_EVENTS = 600;
 
@@ -571,7 +577,7 @@ final class DayRun {
   /** Takes the batteries of less important units, which go dark; none if that does not help. */
   private List<DayBattery> takeOver(
       RunningUnit unit, List<DayBattery> shelf, double now, double goal) {
-    if (unit.active >= 0 || !unit.work.isOn(now)) {
+    if (unit.active >= 0 || !unit.work.isOn(now) || comesSoon(unit, now)) {
       return List.of();
     }
     List<DayBattery> pool = new ArrayList<>(shelf);
@@ -603,6 +609,18 @@ final class DayRun {
       }
     }
     return List.of();
+  }
+
+  /** Whether a battery for a unit comes back from a charger within minutes. */
+  private boolean comesSoon(RunningUnit unit, double now) {
+    int coming = 0;
+    for (DayBattery b : byType.getOrDefault(unit.spec.type(), List.of())) {
+      if (b.place == Place.CHARGING) {
+        double there = desk.isNear(b.charging) ? b.charging.usable() : b.charging.back();
+        coming += there <= now + LEAST_WAIT ? 1 : 0;
+      }
+    }
+    return coming >= unit.perSlot();
   }
 
   private void darken(List<RunningUnit> victims, List<DayBattery> chosen, double now) {
