@@ -29,6 +29,7 @@ public final class BatteryDayResults {
   static final ResultTable<ScheduleRow> SCHEDULE = ResultTable.of(ScheduleRow.class);
   static final ResultTable<CardRow> CARD = ResultTable.of(CardRow.class);
   static final ResultTable<TonightRow> TONIGHT = ResultTable.of(TonightRow.class);
+  static final ResultTable<DayPositionRow> DAY_POSITIONS = ResultTable.of(DayPositionRow.class);
   static final ResultTable<LentRow> LENT_OUT = ResultTable.of(LentRow.class);
   static final ResultTable<TimelineRow> TIMELINE = ResultTable.of(TimelineRow.class);
   static final ResultTable<HourRow> HOURS = ResultTable.of(HourRow.class);
@@ -370,7 +371,7 @@ public final class BatteryDayResults {
       @Result(
               key = "runtime",
               heading = "Runtime",
-              form = NumberForm.ONE_DECIMAL,
+              form = NumberForm.DURATION,
               unit = "h",
               from = {
                 "project.*",
@@ -409,7 +410,7 @@ public final class BatteryDayResults {
       @Result(
               key = "onHours",
               heading = "On",
-              form = NumberForm.ONE_DECIMAL,
+              form = NumberForm.DURATION,
               unit = "h",
               from = {
                 "project.*",
@@ -435,7 +436,7 @@ public final class BatteryDayResults {
       @Result(
               key = "dark",
               heading = "Dark",
-              form = NumberForm.TWO_DECIMALS,
+              form = NumberForm.DURATION_UP,
               unit = "h",
               from = "run.entries",
               rule = "Hours of all pieces without a battery.")
@@ -527,7 +528,7 @@ public final class BatteryDayResults {
       @Result(
               key = "hours",
               heading = "Hours of a charge",
-              form = NumberForm.ONE_DECIMAL,
+              form = NumberForm.DURATION,
               unit = "h",
               from = {
                 "project.*",
@@ -837,6 +838,61 @@ public final class BatteryDayResults {
               from = "run.entries",
               rule = "Back on set before the next call of Days; blank if Days has none.")
           Boolean ready) {}
+
+  /** A paper: which batteries go on what. */
+  @Table(key = "dayPositions", heading = "Positions of the day", rows = 40)
+  public record DayPositionRow(
+      @Result(
+              key = "position",
+              heading = "Position",
+              from = {"positions.*", "project.*", "days.*"},
+              rule = "Of Positions, those of the day shown.")
+          String position,
+      @Result(
+              key = "type",
+              heading = "Battery type",
+              from = {"positions.*", "project.*", "days.*"},
+              rule = "From Positions.")
+          String type,
+      @Result(
+              key = "department",
+              heading = "Department",
+              from = {"positions.*", "project.*", "days.*"},
+              rule = "From Positions.")
+          String department,
+      @Result(
+              key = "connection",
+              heading = "Connection",
+              from = {"positions.*", "project.*", "days.*"},
+              rule = "From Positions.")
+          String connection,
+      @Result(
+              key = "pieces",
+              heading = "Pieces",
+              unit = "pcs",
+              from = {"positions.*", "project.*", "days.*"},
+              rule = "Pieces alike, each with its own batteries.")
+          Integer pieces,
+      @Result(
+              key = "runtime",
+              heading = "Runtime",
+              form = NumberForm.DURATION,
+              unit = "h",
+              from = {"positions.runtime", "positions.verdict"},
+              rule = "From Positions; blank with a stop.")
+          Double runtime,
+      @Result(
+              key = "changes",
+              heading = "Changes",
+              from = {"positions.changes", "positions.verdict"},
+              rule = "From Positions; blank with a stop.")
+          Integer changes,
+      @Result(
+              key = "verdict",
+              heading = "Status",
+              from = "positions.verdict",
+              rule = "From Positions.")
+          Verdict verdict) {}
 
   /** A paper: who has which batteries. */
   @Table(key = "lentOut", heading = "Lent out", rows = 100)
@@ -1156,7 +1212,7 @@ public final class BatteryDayResults {
       @Result(
               key = "one",
               heading = "Time for a change",
-              form = NumberForm.ONE_DECIMAL,
+              form = NumberForm.DURATION,
               unit = "h",
               from = "positions.runtime",
               rule = "What one full battery lasts at the min. temperature.")
@@ -1164,7 +1220,7 @@ public final class BatteryDayResults {
       @Result(
               key = "stack",
               heading = "Without a change",
-              form = NumberForm.ONE_DECIMAL,
+              form = NumberForm.DURATION,
               unit = "h",
               from = {"positions.runtime", "hotSwap.batteries"},
               rule = "All of them full, one after the other.")
@@ -1188,7 +1244,7 @@ public final class BatteryDayResults {
       @Result(
               key = "dark",
               heading = "Dark",
-              form = NumberForm.TWO_DECIMALS,
+              form = NumberForm.DURATION_UP,
               unit = "h",
               from = "positions.dark",
               rule = "Sum over the positions.")

@@ -456,6 +456,7 @@ final class BatteryDayTables {
         new ResultRows<>(BatteryDayResults.SCHEDULE, schedule),
         new ResultRows<>(BatteryDayResults.CARD, BatteryDayPapers.card(schedule, build, plan)),
         new ResultRows<>(BatteryDayResults.TONIGHT, tonight),
+        new ResultRows<>(BatteryDayResults.DAY_POSITIONS, dayPositions(positions)),
         new ResultRows<>(BatteryDayResults.LENT_OUT, lentOut()),
         new ResultRows<>(BatteryDayResults.TIMELINE, timeline()),
         new ResultRows<>(BatteryDayResults.HOURS, hours()),
@@ -595,6 +596,32 @@ final class BatteryDayTables {
             day.air().highest(),
             BatteryDayPapers.heading(day, plan.now()),
             outcome == null && schedule.isEmpty() ? null : (Integer) schedule.size());
+  }
+
+  /** The positions of the date; of one that a stop keeps out nothing is printed as planned. */
+  private List<BatteryDayResults.DayPositionRow> dayPositions(
+      List<BatteryDayResults.PositionResult> results) {
+    List<BatteryDayResults.DayPositionRow> rows = new ArrayList<>();
+    DayFrame day = plan.calendar().shown();
+    for (InputRow<BatteryDayInputs.Position> row : plan.inputs().positions().filled().toList()) {
+      BatteryDayInputs.Position position = row.value();
+      if (day != null && PositionJudge.isOn(position, day.date())) {
+        BatteryDayResults.PositionResult result = results.get(row.number() - 1);
+        Gate.Judged<PositionJudge.State> judged = build.positions().row(row.number());
+        boolean fit = judged.fit();
+        rows.add(
+            new BatteryDayResults.DayPositionRow(
+                position.position() == null ? "#" + row.number() : position.position(),
+                position.type(),
+                position.department(),
+                position.connection() == null ? null : position.connection().word(),
+                fit ? (Integer) judged.item().quantity() : null,
+                fit ? result.runtime() : null,
+                fit ? result.changes() : null,
+                result.verdict()));
+      }
+    }
+    return rows;
   }
 
   private List<BatteryDayResults.LentRow> lentOut() {

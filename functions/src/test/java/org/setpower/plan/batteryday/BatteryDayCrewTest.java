@@ -118,4 +118,21 @@ class BatteryDayCrewTest {
     assertThat(lunch.calculate().rows(BatteryDayResults.AT_NOW).get(0).verdict())
         .isEqualTo(Verdict.OK);
   }
+
+  /** The paper names every position of the date; a stop leaves its figures blank. */
+  @Test
+  void positions_of_the_date_are_on_paper() {
+    Ranges job = BatteryDayFewestTest.quay(30, 30, 15);
+    job.set("positions", 2, "toDay", BatteryDaySamples.day("2026-12-01"));
+    job.set("positions", 3, "power", "much");
+    List<BatteryDayResults.DayPositionRow> rows =
+        job.calculate().rows(BatteryDayResults.DAY_POSITIONS);
+    assertThat(rows)
+        .extracting(BatteryDayResults.DayPositionRow::position)
+        .startsWith("A camera", "Director monitor")
+        .hasSize(7);
+    assertThat(rows.get(0).changes()).isGreaterThan(10);
+    assertThat(rows.get(1).verdict()).isEqualTo(Verdict.STOP);
+    assertThat(rows.get(1).changes()).isNull();
+  }
 }

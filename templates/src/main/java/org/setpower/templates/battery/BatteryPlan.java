@@ -120,22 +120,44 @@ public final class BatteryPlan implements PlanTemplate {
                 book.list(
                         "tonight", "battery", "type", "charger", "channel", "from", "until",
                         "ready")
-                    .width("battery", 24)
-                    .width("type", 34)
-                    .width("charger", 48)
-                    .width("channel", 20)
-                    .width("from", 20)
-                    .width("until", 20)
-                    .width("ready", 24)),
-        PlanTab.of("Lent out", "Who has which batteries on the day shown.")
+                    .width("battery", 18)
+                    .width("type", 28)
+                    .width("charger", 40)
+                    .width("channel", 18)
+                    .width("from", 32)
+                    .width("until", 32)
+                    .width("ready", 22)),
+        PlanTab.of(
+                "Positions and lent-out",
+                "Which batteries go on what, and who has which batteries, on the day shown.")
             .hidden()
             .upright()
             .with(
-                book.list("lentOut", "battery", "type", "to", "backOn")
-                    .width("battery", 30)
-                    .width("type", 50)
-                    .width("to", 66)
-                    .width("backOn", 44)),
+                book.list(
+                        "Positions of the day",
+                        40,
+                        "dayPositions",
+                        "position",
+                        "type",
+                        "department",
+                        "connection",
+                        "pieces",
+                        "runtime",
+                        "changes",
+                        "verdict")
+                    .width("position", 38)
+                    .width("type", 30)
+                    .width("department", 30)
+                    .width("connection", 28)
+                    .width("pieces", 15)
+                    .width("runtime", 17)
+                    .width("changes", 16)
+                    .width("verdict", 16),
+                book.list("Lent out", 100, "lentOut", "battery", "type", "to", "backOn")
+                    .width("battery", 38)
+                    .width("type", 30)
+                    .width("to", 30)
+                    .width("backOn", 28)),
         PlanTab.of(
                 "Battery labels",
                 "Every battery by its number, and whether the plan uses it. Mark the batteries so.")
@@ -233,8 +255,8 @@ public final class BatteryPlan implements PlanTemplate {
             book.table("days").titled("Days").optional("minFrom", "shelf").shows("shown"),
             PlanText.notes(
                 "More tabs",
-                "Charging tonight, Lent out, Battery labels, Timeline, Disposables, Hot-swap stack"
-                    + " and Voltage comparison are hidden: show them with Set Power ▸ Show tabs…,"
+                "Charging tonight, Positions and lent-out, Battery labels, Timeline, Disposables,"
+                    + " Hot-swap stack and Voltage comparison are hidden: show them with Set Power ▸ Show tabs…,"
                     + " or with Show Sheet in the menu of a tab."));
   }
 
