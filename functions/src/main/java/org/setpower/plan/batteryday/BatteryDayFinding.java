@@ -218,4 +218,12 @@ public enum BatteryDayFinding implements FindingKey {
   public Severity severity() {
     return severity;
   }
+
+  @Override
+  public boolean isResult() {
+    return switch (this) {
+      case RUNS_DRY, SHORT_OF, SHORT_NOT_PROVEN, STOCK_LASTS, SUPPLY_LIMIT -> true;
+      default -> false;
+    };
+  }
 }

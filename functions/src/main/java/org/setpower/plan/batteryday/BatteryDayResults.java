@@ -1246,8 +1246,8 @@ public final class BatteryDayResults {
               heading = "Dark",
               form = NumberForm.DURATION_UP,
               unit = "h",
-              from = "positions.dark",
-              rule = "Sum over the positions.")
+              from = {"positions.dark", "positions.verdict"},
+              rule = "Sum over the positions; blank where a stop keeps one out of the schedule.")
           Double dark,
       @Result(
               key = "planned",
@@ -1267,8 +1267,8 @@ public final class BatteryDayResults {
               key = "shortOf",
               heading = "Short",
               unit = "pcs",
-              from = "stock.shortOf",
-              rule = "Sum over the types.")
+              from = {"stock.shortOf", "positions.verdict"},
+              rule = "Sum over the types; blank where a stop keeps a position out of the schedule.")
           Integer shortOf,
       @Result(
               key = "stopped",

@@ -768,6 +768,14 @@ final class BatteryDayTables {
         DaySettings.time(to));
   }
 
+  /** Whether no stop keeps a position of the date out of the schedule. */
+  private boolean isWhole() {
+    DayFrame day = plan.calendar().shown();
+    return day != null
+        && build.positions().all().stream()
+            .allMatch(p -> p.fit() || !PositionJudge.isOn(p.item().row().value(), day.date()));
+  }
+
   private BatteryDayResults.SummaryResult summary(
       List<BatteryDayResults.PositionResult> positions, List<IssueRow> issues) {
     int fit = batteries.paper(b -> true).fit().size();
@@ -778,7 +786,7 @@ final class BatteryDayTables {
         outcome == null
             ? null
             : (Integer) (int) schedule.stream().filter(s -> s.what().isChange()).count(),
-        outcome == null
+        outcome == null || !isWhole()
             ? null
             : (Double)
                 filled.stream()
@@ -788,7 +796,7 @@ final class BatteryDayTables {
                     .sum(),
         fit,
         batteries.all().size() - fit,
-        plan.fewest() == null
+        plan.fewest() == null || !isWhole()
             ? null
             : (Integer) shortOf.values().stream().mapToInt(s -> s).sum(),
         (int) filled.stream().filter(p -> p.verdict() == Verdict.STOP).count(),

@@ -135,4 +135,20 @@ class BatteryDayCrewTest {
     assertThat(rows.get(1).verdict()).isEqualTo(Verdict.STOP);
     assertThat(rows.get(1).changes()).isNull();
   }
+
+  /** A camera that is not planned is not lit: no figure soothes, and its cause comes first. */
+  @Test
+  void a_wrong_entry_leaves_figures_blank_and_comes_first() {
+    Ranges job = BatteryDayFewestTest.quay(8, 30, 15);
+    BatteryDayResults.SummaryResult before =
+        job.calculate().rows(BatteryDayResults.SUMMARY).get(0);
+    assertThat(before.dark()).isPositive();
+    assertThat(before.shortOf()).isPositive();
+    job.set("positions", 8, "input", "wide");
+    PlanResult result = job.calculate();
+    assertThat(result.rows(BatteryDayResults.SUMMARY).get(0).dark()).isNull();
+    assertThat(result.rows(BatteryDayResults.SUMMARY).get(0).shortOf()).isNull();
+    assertThat(result.rows(BatteryDayResults.ISSUES).get(0).toString())
+        .contains("Follow focus");
+  }
 }
