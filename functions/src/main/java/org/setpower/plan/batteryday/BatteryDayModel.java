@@ -56,7 +56,6 @@ final class BatteryDayModel implements PlanModel {
         BatteryDayResults.SCHEDULE,
         BatteryDayResults.CARD,
         BatteryDayResults.TONIGHT,
-        BatteryDayResults.DAY_POSITIONS,
         BatteryDayResults.LENT_OUT,
         BatteryDayResults.TIMELINE,
         BatteryDayResults.HOURS,

@@ -29,7 +29,6 @@ public final class BatteryDayResults {
   static final ResultTable<ScheduleRow> SCHEDULE = ResultTable.of(ScheduleRow.class);
   static final ResultTable<CardRow> CARD = ResultTable.of(CardRow.class);
   static final ResultTable<TonightRow> TONIGHT = ResultTable.of(TonightRow.class);
-  static final ResultTable<DayPositionRow> DAY_POSITIONS = ResultTable.of(DayPositionRow.class);
   static final ResultTable<LentRow> LENT_OUT = ResultTable.of(LentRow.class);
   static final ResultTable<TimelineRow> TIMELINE = ResultTable.of(TimelineRow.class);
   static final ResultTable<HourRow> HOURS = ResultTable.of(HourRow.class);
@@ -839,33 +838,51 @@ public final class BatteryDayResults {
               rule = "Back on set before the next call of Days; blank if Days has none.")
           Boolean ready) {}
 
-  /** A paper: which batteries go on what. */
-  @Table(key = "dayPositions", heading = "Positions of the day", rows = 40)
-  public record DayPositionRow(
+  /** A paper: which batteries go on what, and who has which. */
+  @Table(key = "lentOut", heading = "Positions and lent-out", rows = 140)
+  public record LentRow(
       @Result(
-              key = "position",
-              heading = "Position",
-              from = {"positions.*", "project.*", "days.*"},
-              rule = "Of Positions, those of the day shown.")
-          String position,
+              key = "battery",
+              heading = "Position or battery",
+              from = {
+                "stock.*",
+                "atCall.*",
+                "atNow.*",
+                "project.*",
+                "days.*",
+                "types.*",
+                "positions.position"
+              },
+              rule = "The positions of the day shown, then what is lent on it.")
+          String battery,
       @Result(
               key = "type",
               heading = "Battery type",
-              from = {"positions.*", "project.*", "days.*"},
-              rule = "From Positions.")
+              from = {
+                "stock.*", "atCall.*", "atNow.*", "project.*", "days.*", "types.*", "positions.type"
+              },
+              rule = "From Positions, or from Battery stock.")
           String type,
       @Result(
-              key = "department",
-              heading = "Department",
-              from = {"positions.*", "project.*", "days.*"},
-              rule = "From Positions.")
-          String department,
+              key = "to",
+              heading = "Department, or lent to",
+              from = {
+                "stock.*",
+                "atCall.*",
+                "atNow.*",
+                "project.*",
+                "days.*",
+                "types.*",
+                "positions.department"
+              },
+              rule = "From Positions, or from Battery stock.")
+          String to,
       @Result(
-              key = "connection",
-              heading = "Connection",
-              from = {"positions.*", "project.*", "days.*"},
-              rule = "From Positions.")
-          String connection,
+              key = "backOn",
+              heading = "Back on",
+              from = {"stock.*", "atCall.*", "atNow.*", "project.*", "days.*", "types.*"},
+              rule = "From Battery stock.")
+          LocalDate backOn,
       @Result(
               key = "pieces",
               heading = "Pieces",
@@ -893,34 +910,6 @@ public final class BatteryDayResults {
               from = "positions.verdict",
               rule = "From Positions.")
           Verdict verdict) {}
-
-  /** A paper: who has which batteries. */
-  @Table(key = "lentOut", heading = "Lent out", rows = 100)
-  public record LentRow(
-      @Result(
-              key = "battery",
-              heading = "Battery",
-              from = {"stock.*", "atCall.*", "atNow.*", "project.*", "days.*", "types.*"},
-              rule = "Lent on the day shown.")
-          String battery,
-      @Result(
-              key = "type",
-              heading = "Type",
-              from = {"stock.*", "atCall.*", "atNow.*", "project.*", "days.*", "types.*"},
-              rule = "From Battery stock.")
-          String type,
-      @Result(
-              key = "to",
-              heading = "Lent to",
-              from = {"stock.*", "atCall.*", "atNow.*", "project.*", "days.*", "types.*"},
-              rule = "From Battery stock.")
-          String to,
-      @Result(
-              key = "backOn",
-              heading = "Back on",
-              from = {"stock.*", "atCall.*", "atNow.*", "project.*", "days.*", "types.*"},
-              rule = "From Battery stock.")
-          LocalDate backOn) {}
 
   /** A bar of the chart: a battery, or a set, on a position. */
   @Table(key = "timeline", heading = "Timeline", rows = 600)

@@ -456,8 +456,7 @@ final class BatteryDayTables {
         new ResultRows<>(BatteryDayResults.SCHEDULE, schedule),
         new ResultRows<>(BatteryDayResults.CARD, BatteryDayPapers.card(schedule, build, plan)),
         new ResultRows<>(BatteryDayResults.TONIGHT, tonight),
-        new ResultRows<>(BatteryDayResults.DAY_POSITIONS, dayPositions(positions)),
-        new ResultRows<>(BatteryDayResults.LENT_OUT, lentOut()),
+        new ResultRows<>(BatteryDayResults.LENT_OUT, lentOut(positions)),
         new ResultRows<>(BatteryDayResults.TIMELINE, timeline()),
         new ResultRows<>(BatteryDayResults.HOURS, hours()),
         new ResultRows<>(
@@ -598,10 +597,9 @@ final class BatteryDayTables {
             outcome == null && schedule.isEmpty() ? null : (Integer) schedule.size());
   }
 
-  /** The positions of the date; of one that a stop keeps out nothing is printed as planned. */
-  private List<BatteryDayResults.DayPositionRow> dayPositions(
-      List<BatteryDayResults.PositionResult> results) {
-    List<BatteryDayResults.DayPositionRow> rows = new ArrayList<>();
+  /** The positions of the date, with no figure of one that a stop keeps out; then the loans. */
+  private List<BatteryDayResults.LentRow> lentOut(List<BatteryDayResults.PositionResult> results) {
+    List<BatteryDayResults.LentRow> rows = new ArrayList<>();
     DayFrame day = plan.calendar().shown();
     for (InputRow<BatteryDayInputs.Position> row : plan.inputs().positions().filled().toList()) {
       BatteryDayInputs.Position position = row.value();
@@ -610,32 +608,34 @@ final class BatteryDayTables {
         Gate.Judged<PositionJudge.State> judged = build.positions().row(row.number());
         boolean fit = judged.fit();
         rows.add(
-            new BatteryDayResults.DayPositionRow(
+            new BatteryDayResults.LentRow(
                 position.position() == null ? "#" + row.number() : position.position(),
                 position.type(),
                 position.department(),
-                position.connection() == null ? null : position.connection().word(),
+                null,
                 fit ? (Integer) judged.item().quantity() : null,
                 fit ? result.runtime() : null,
                 fit ? result.changes() : null,
                 result.verdict()));
       }
     }
-    return rows;
-  }
-
-  private List<BatteryDayResults.LentRow> lentOut() {
-    return batteries.all().stream()
+    batteries.all().stream()
         .map(Gate.Judged::item)
         .filter(b -> b.use() == BatteryUse.LENT)
+        .limit(BatteryDayResults.LENT_OUT.rows() - rows.size())
         .map(
             b ->
                 new BatteryDayResults.LentRow(
                     BatteryNumbers.shown(b.number()),
                     b.type() == null ? "" : b.type().name(),
                     build.stock().row(b.row()).value().lentTo(),
-                    build.stock().row(b.row()).value().backOn()))
-        .toList();
+                    build.stock().row(b.row()).value().backOn(),
+                    null,
+                    null,
+                    null,
+                    null))
+        .forEach(rows::add);
+    return rows;
   }
 
   /** A bar for the batteries that go on together and come off together. */

@@ -125,12 +125,12 @@ class BatteryDayCrewTest {
     Ranges job = BatteryDayFewestTest.quay(30, 30, 15);
     job.set("positions", 2, "toDay", BatteryDaySamples.day("2026-12-01"));
     job.set("positions", 3, "power", "much");
-    List<BatteryDayResults.DayPositionRow> rows =
-        job.calculate().rows(BatteryDayResults.DAY_POSITIONS);
+    List<BatteryDayResults.LentRow> rows = job.calculate().rows(BatteryDayResults.LENT_OUT);
     assertThat(rows)
-        .extracting(BatteryDayResults.DayPositionRow::position)
+        .extracting(BatteryDayResults.LentRow::battery)
         .startsWith("A camera", "Director monitor")
-        .hasSize(7);
+        .endsWith("Follow focus", "B5")
+        .hasSize(8);
     assertThat(rows.get(0).changes()).isGreaterThan(10);
     assertThat(rows.get(1).verdict()).isEqualTo(Verdict.STOP);
     assertThat(rows.get(1).changes()).isNull();

@@ -134,30 +134,23 @@ public final class BatteryPlan implements PlanTemplate {
             .upright()
             .with(
                 book.list(
-                        "Positions of the day",
-                        40,
-                        "dayPositions",
-                        "position",
+                        "lentOut",
+                        "battery",
                         "type",
-                        "department",
-                        "connection",
+                        "to",
                         "pieces",
                         "runtime",
                         "changes",
+                        "backOn",
                         "verdict")
-                    .width("position", 38)
-                    .width("type", 30)
-                    .width("department", 30)
-                    .width("connection", 28)
-                    .width("pieces", 15)
-                    .width("runtime", 17)
-                    .width("changes", 16)
-                    .width("verdict", 16),
-                book.list("Lent out", 100, "lentOut", "battery", "type", "to", "backOn")
                     .width("battery", 38)
                     .width("type", 30)
-                    .width("to", 30)
-                    .width("backOn", 28)),
+                    .width("to", 34)
+                    .width("pieces", 14)
+                    .width("runtime", 16)
+                    .width("changes", 17)
+                    .width("backOn", 27)
+                    .width("verdict", 14)),
         PlanTab.of(
                 "Battery labels",
                 "Every battery by its number, and whether the plan uses it. Mark the batteries so.")
