@@ -168,7 +168,8 @@ public final class PlanResult {
     }
     return switch (form) {
       case DURATION -> Math.floor(hours * 60 + 1e-6) / 1440;
-      case DURATION_UP -> Math.ceil(hours * 60 - 1e-6) / 1440;
+      // not minus zero: a cell would show it
+      case DURATION_UP -> Math.max(0.0, Math.ceil(hours * 60 - 1e-6)) / 1440;
       default -> value;
     };
   }
