@@ -28,11 +28,17 @@ final class FewestSearch {
   /** Results of the searches of the last plans, by all that they depend on. */
   private static final Map<Key, Kept> KEPT = new ConcurrentHashMap<>();
 
+  /** The same of all types together: an edit of the stock or of Today changes none of them. */
+  private static final Map<Key, KeptTogether> TOGETHER = new ConcurrentHashMap<>();
+
   private final DaySpec day;
   private final Effort effort = new Effort(MOST_EFFORT);
   private final Map<Integer, Least> leasts = new TreeMap<>();
   private DayPlanner.Fewest fewest;
   private DayPolicy policy;
+
+  /** The same, for the chargers of the search. */
+  private DayPolicy way;
 
   /** What a search depends on. */
   private record Key(
@@ -53,6 +59,9 @@ final class FewestSearch {
    * @param cost what it took, so that a plan calculated again is no better proven
    */
   private record Kept(int number, long cost) {}
+
+  /** The same of all types together, by which way. */
+  private record KeptTogether(Map<Integer, Integer> stock, DayPolicy way, long cost) {}
 
   /** The fewest of a type without a charger and with them; 0 where no number helps. */
   private record Least(int uncharged, int charged) {}
@@ -98,7 +107,7 @@ final class FewestSearch {
     }
     Map<Integer, Integer> together = uncharged;
     if (!uncharged.isEmpty()) {
-      together = together(only(List.copyOf(alone.keySet()), day.chargers()), alone, uncharged);
+      together = keptTogether(only(List.copyOf(alone.keySet()), day.chargers()), alone, uncharged);
     }
     return new DayPlanner.Fewest(uncharged, alone, together, !effort.isSpent());
   }
@@ -246,6 +255,27 @@ final class FewestSearch {
     return stock.values().stream().mapToInt(n -> n).sum();
   }
 
+  private Map<Integer, Integer> keptTogether(
+      DaySpec all, Map<Integer, Integer> alone, Map<Integer, Integer> enough) {
+    Key key = key(all, 0);
+    KeptTogether kept = TOGETHER.get(key);
+    if (kept == null || kept.cost() >= effort.left()) {
+      long before = effort.left();
+      Map<Integer, Integer> stock = together(all, alone, enough);
+      kept = new KeptTogether(stock, way, before - effort.left());
+      if (!effort.isSpent()) {
+        if (TOGETHER.size() >= MOST_KEPT) {
+          TOGETHER.clear();
+        }
+        TOGETHER.put(key, kept);
+      }
+    } else {
+      effort.spend(kept.cost());
+    }
+    policy = kept.way() == null ? null : ofDay(kept.way(), all.chargers());
+    return kept.stock();
+  }
+
   /**
    * The fewest in all, none of a type below what it needs alone.
    *
@@ -255,19 +285,19 @@ final class FewestSearch {
       DaySpec all, Map<Integer, Integer> alone, Map<Integer, Integer> enough) {
     Map<Integer, Integer> best = enough;
     Map<Map<Integer, Integer>, List<DayRun>> dark = new HashMap<>();
-    for (DayPolicy way : DayPolicy.all(all)) {
+    for (DayPolicy tried : DayPolicy.all(all)) {
       Map<Integer, Integer> stock = alone;
-      while (stock != null && (policy == null || sum(stock) < sum(best))) {
-        if (effort.left() <= (policy == null ? -MOST_OVERDRAWN : 0)) {
+      while (stock != null && (way == null || sum(stock) < sum(best))) {
+        if (effort.left() <= (way == null ? -MOST_OVERDRAWN : 0)) {
           return best;
         }
         List<DayRun> before = dark.computeIfAbsent(stock, s -> new ArrayList<>());
-        DayRun run = before.stream().filter(r -> r.isSameBy(way)).findFirst().orElse(null);
+        DayRun run = before.stream().filter(r -> r.isSameBy(tried)).findFirst().orElse(null);
         if (run == null) {
-          run = DayRun.toFirstDark(all.with(full(stock), all.chargers()), way, effort);
+          run = DayRun.toFirstDark(all.with(full(stock), all.chargers()), tried, effort);
           if (run.isLit()) {
             best = stock;
-            policy = ofDay(way, all.chargers());
+            way = tried;
             break;
           }
           before.add(run);
