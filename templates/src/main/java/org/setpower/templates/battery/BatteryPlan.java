@@ -120,12 +120,12 @@ public final class BatteryPlan implements PlanTemplate {
                 book.list(
                         "tonight", "battery", "type", "charger", "channel", "from", "until",
                         "ready")
-                    .width("battery", 18)
+                    .width("battery", 16)
                     .width("type", 28)
-                    .width("charger", 40)
+                    .width("charger", 34)
                     .width("channel", 18)
-                    .width("from", 32)
-                    .width("until", 32)
+                    .width("from", 36)
+                    .width("until", 36)
                     .width("ready", 22)),
         PlanTab.of(
                 "Positions and lent-out",
@@ -143,14 +143,14 @@ public final class BatteryPlan implements PlanTemplate {
                         "changes",
                         "backOn",
                         "verdict")
-                    .width("battery", 38)
-                    .width("type", 30)
-                    .width("to", 34)
+                    .width("battery", 34)
+                    .width("type", 26)
+                    .width("to", 32)
                     .width("pieces", 14)
                     .width("runtime", 16)
                     .width("changes", 17)
-                    .width("backOn", 27)
-                    .width("verdict", 14)),
+                    .width("backOn", 36)
+                    .width("verdict", 15)),
         PlanTab.of(
                 "Battery labels",
                 "Every battery by its number, and whether the plan uses it. Mark the batteries so.")
