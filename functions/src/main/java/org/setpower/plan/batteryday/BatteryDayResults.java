@@ -859,7 +859,13 @@ public final class BatteryDayResults {
               key = "type",
               heading = "Battery type",
               from = {
-                "stock.*", "atCall.*", "atNow.*", "project.*", "days.*", "types.*", "positions.type"
+                "stock.*",
+                "atCall.*",
+                "atNow.*",
+                "project.*",
+                "days.*",
+                "types.*",
+                "positions.type"
               },
               rule = "From Positions, or from Battery stock.")
           String type,

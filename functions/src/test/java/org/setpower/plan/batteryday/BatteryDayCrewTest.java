@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.setpower.plan.common.PlanResult;
 import org.setpower.plan.common.Ranges;
 import org.setpower.plan.finding.Finding;
+import org.setpower.plan.finding.Severity;
 import org.setpower.plan.finding.Verdict;
 
 /** What one crew can do, and reads on its papers. */
@@ -29,7 +30,7 @@ class BatteryDayCrewTest {
         .singleElement()
         .satisfies(
             f -> {
-              assertThat(f.severity()).isEqualTo(org.setpower.plan.finding.Severity.CHECK);
+              assertThat(f.severity()).isEqualTo(Severity.CHECK);
               assertThat(f.arguments().get(0)).isInstanceOf(LocalTime.class);
               assertThat(f.arguments().subList(1, 3)).containsExactly("A camera", "B camera");
               assertThat((Double) f.arguments().get(3)).isGreaterThan(2);
@@ -60,8 +61,7 @@ class BatteryDayCrewTest {
         Ranges job = BatteryDayFewestTest.quay(blocks, 1, 1);
         job.set("positions", 1, "priority", 1).set("positions", 2, "priority", priority);
         job.set("positions", 2, "power", 96 + 7 * priority);
-        List<BatteryDayResults.ScheduleRow> rows =
-            job.calculate().rows(BatteryDayResults.SCHEDULE);
+        List<BatteryDayResults.ScheduleRow> rows = job.calculate().rows(BatteryDayResults.SCHEDULE);
         for (BatteryDayResults.ScheduleRow row : rows) {
           if (!row.taken().isEmpty()) {
             moves++;
@@ -96,7 +96,8 @@ class BatteryDayCrewTest {
           assertThat(row.from().arguments().get(1)).isEqualTo(next);
           after++;
         }
-        double hour = ChronoUnit.MINUTES.between(LocalTime.MIDNIGHT, time) / 60.0 + (dated ? 24 : 0);
+        double hour =
+            ChronoUnit.MINUTES.between(LocalTime.MIDNIGHT, time) / 60.0 + (dated ? 24 : 0);
         assertThat(hour).as("in order").isGreaterThanOrEqualTo(before);
         before = hour;
       }
@@ -140,15 +141,13 @@ class BatteryDayCrewTest {
   @Test
   void a_wrong_entry_leaves_figures_blank_and_comes_first() {
     Ranges job = BatteryDayFewestTest.quay(8, 30, 15);
-    BatteryDayResults.SummaryResult before =
-        job.calculate().rows(BatteryDayResults.SUMMARY).get(0);
+    BatteryDayResults.SummaryResult before = job.calculate().rows(BatteryDayResults.SUMMARY).get(0);
     assertThat(before.dark()).isPositive();
     assertThat(before.shortOf()).isPositive();
     job.set("positions", 8, "input", "wide");
     PlanResult result = job.calculate();
     assertThat(result.rows(BatteryDayResults.SUMMARY).get(0).dark()).isNull();
     assertThat(result.rows(BatteryDayResults.SUMMARY).get(0).shortOf()).isNull();
-    assertThat(result.rows(BatteryDayResults.ISSUES).get(0).toString())
-        .contains("Follow focus");
+    assertThat(result.rows(BatteryDayResults.ISSUES).get(0).toString()).contains("Follow focus");
   }
 }

@@ -92,8 +92,7 @@ class BatteryDayFewestTest {
         quantity);
   }
 
-  private static void charger(
-      Ranges ranges, String name, String takes, int channels, double amps) {
+  private static void charger(Ranges ranges, String name, String takes, int channels, double amps) {
     ranges.row(
         "chargers",
         "charger",

@@ -548,7 +548,9 @@ class BatteryDayRulesTest {
         .isNotEmpty()
         .allSatisfy(
             t ->
-                assertThat(clock(t.from()).isBefore(LocalTime.of(20, 59)) && clock(t.from()).getHour() > 8)
+                assertThat(
+                        clock(t.from()).isBefore(LocalTime.of(20, 59))
+                            && clock(t.from()).getHour() > 8)
                     .isFalse());
   }
 

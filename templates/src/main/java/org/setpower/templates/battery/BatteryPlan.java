@@ -134,15 +134,8 @@ public final class BatteryPlan implements PlanTemplate {
             .upright()
             .with(
                 book.list(
-                        "lentOut",
-                        "battery",
-                        "type",
-                        "to",
-                        "pieces",
-                        "runtime",
-                        "changes",
-                        "backOn",
-                        "verdict")
+                        "lentOut", "battery", "type", "to", "pieces", "runtime", "changes",
+                        "backOn", "verdict")
                     .width("battery", 34)
                     .width("type", 26)
                     .width("to", 32)
@@ -249,8 +242,8 @@ public final class BatteryPlan implements PlanTemplate {
             PlanText.notes(
                 "More tabs",
                 "Charging tonight, Positions and lent-out, Battery labels, Timeline, Disposables,"
-                    + " Hot-swap stack and Voltage comparison are hidden: show them with Set Power ▸ Show tabs…,"
-                    + " or with Show Sheet in the menu of a tab."));
+                    + " Hot-swap stack and Voltage comparison are hidden: show them with Set Power"
+                    + " ▸ Show tabs…, or with Show Sheet in the menu of a tab."));
   }
 
   /** What is typed at call and at lunch. */
