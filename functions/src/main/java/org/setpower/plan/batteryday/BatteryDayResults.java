@@ -893,8 +893,8 @@ public final class BatteryDayResults {
               key = "pieces",
               heading = "Pieces",
               unit = "pcs",
-              from = {"positions.*", "project.*", "days.*"},
-              rule = "Pieces alike, each with its own batteries.")
+              from = {"positions.quantity", "positions.verdict"},
+              rule = "From Positions; blank with a stop.")
           Integer pieces,
       @Result(
               key = "runtime",
