@@ -24,6 +24,8 @@ public enum BatteryDayFinding implements FindingKey {
   TODAY_OTHER("project.todayOther", Severity.STOP),
   /** Arguments: batteries, time. */
   NOT_READY("project.notReady", Severity.CHECK),
+  /** Arguments: time, position, position, how often. */
+  CHANGED_TOGETHER("project.together", Severity.CHECK),
 
   /** Arguments: time. */
   DAY_TIMES("days.times", Severity.STOP),
@@ -68,10 +70,10 @@ public enum BatteryDayFinding implements FindingKey {
   LENT_OVERDUE("stock.overdue", Severity.CHECK),
   /** Arguments: needed, to plan with, short. */
   SHORT_OF("stock.short", Severity.CHECK),
-  /** Arguments: to plan with, used. */
+  /** Arguments: needed, to plan with, short. */
+  SHORT_NOT_PROVEN("stock.shortNotProven", Severity.CHECK),
+  /** Arguments: needed. */
   STOCK_LASTS("stock.lasts", Severity.CHECK),
-  /** Arguments: to plan with, dark hours and minutes. */
-  STOCK_DARK("stock.dark", Severity.CHECK),
 
   BATTERY_QUARANTINE("battery.quarantine", Severity.DANGER),
   BATTERY_LENT("battery.lent", Severity.HOLD),
@@ -193,6 +195,8 @@ public enum BatteryDayFinding implements FindingKey {
   FOUND_QUARANTINE("found.quarantine", Severity.DANGER),
   /** Arguments: number. */
   FOUND_NOTHING("found.nothing", Severity.CHECK),
+  /** Arguments: number, position. */
+  FOUND_CHARGE("found.charge", Severity.CHECK),
 
   /** Arguments: °C. */
   COLD_CELLS("disposables.cold", Severity.CHECK);
@@ -213,5 +217,13 @@ public enum BatteryDayFinding implements FindingKey {
   @Override
   public Severity severity() {
     return severity;
+  }
+
+  @Override
+  public boolean isResult() {
+    return switch (this) {
+      case RUNS_DRY, SHORT_OF, SHORT_NOT_PROVEN, STOCK_LASTS, SUPPLY_LIMIT -> true;
+      default -> false;
+    };
   }
 }

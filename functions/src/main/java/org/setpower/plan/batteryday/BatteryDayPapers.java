@@ -44,6 +44,14 @@ final class BatteryDayPapers {
     return all;
   }
 
+  /** A time of the clock; after midnight with the date of the next morning. */
+  static Phrase time(double hour, DayFrame day) {
+    long days = (long) Math.floor((hour + 1e-6) / 24);
+    return days == 0
+        ? Phrase.of("{0}", DaySettings.time(hour))
+        : Phrase.of(BOTH, DaySettings.time(hour), day.date().plusDays(days));
+  }
+
   /** The day shown, in one line for the head of each page. */
   static Phrase heading(DayFrame day, double now) {
     Phrase heading = heading(day);

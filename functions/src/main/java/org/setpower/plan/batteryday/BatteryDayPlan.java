@@ -14,6 +14,7 @@ import org.setpower.plan.batteryday.BatteryDayInputs.AtNow;
 import org.setpower.plan.batteryday.BatteryDayInputs.Position;
 import org.setpower.plan.batteryday.simulation.BatteryConnection;
 import org.setpower.plan.batteryday.simulation.BatterySpec;
+import org.setpower.plan.batteryday.simulation.DayEvent;
 import org.setpower.plan.batteryday.simulation.DayOutcome;
 import org.setpower.plan.batteryday.simulation.DayPlanner;
 import org.setpower.plan.batteryday.simulation.DaySpec;
@@ -93,6 +94,9 @@ public final class BatteryDayPlan {
       planner = new DayPlanner(spec);
       outcome = planner.plan();
       fewest = planner.fewest();
+      if (again) {
+        judgeCharge(found);
+      }
     }
   }
 
@@ -279,6 +283,37 @@ public final class BatteryDayPlan {
                 Finding.of(BatteryDayFinding.FOUND_OFF, TextEnum.shortened(name), settings.now()));
           }
         });
+  }
+
+  /** Of a battery that is not where it was planned nobody knows how full it is. */
+  private void judgeCharge(Map<Integer, DaySpec.Found> found) {
+    Map<Integer, Set<Integer>> planned = new HashMap<>();
+    for (DayEvent event : outcome.events()) {
+      if (event.hour() < now - 1e-9) {
+        int position = build.units().get(event.unit()).position();
+        event.off().forEach(n -> planned.getOrDefault(n, new TreeSet<>()).remove(position));
+        event.on().forEach(n -> planned.computeIfAbsent(n, b -> new TreeSet<>()).add(position));
+      }
+    }
+    for (InputRow<AtNow> row : inputs.atNow().filled().toList()) {
+      DaySpec.Found read = found.get(row.number());
+      boolean asks =
+          read != null
+              && read.position() > 0
+              && !read.away()
+              && atNow.findings(row.number()).isEmpty()
+              && row.value().charge() == null
+              && !row.unreadable().contains("charge")
+              && !planned.getOrDefault(read.number(), Set.of()).contains(read.position());
+      if (asks) {
+        atNow.add(
+            row.number(),
+            Finding.of(
+                BatteryDayFinding.FOUND_CHARGE,
+                BatteryNumbers.shown(read.number()),
+                TextEnum.shortened(row.value().position())));
+      }
+    }
   }
 
   private static DaySpec.Found nowhere(DaySpec.Found found) {

@@ -183,8 +183,8 @@ public final class BatteryDayResults {
               from = "run.entries",
               rule =
                   "With these numbers of every type, all full at call, nothing goes dark;"
-                      + " with one fewer of a type the plan knows no schedule. Blank where it is"
-                      + " not proven.")
+                      + " with one fewer of a type the plan knows no schedule. Where that is not"
+                      + " proven, the smallest number found that lasts.")
           Integer fewest,
       @Result(
               key = "fewestAlone",
@@ -209,7 +209,7 @@ public final class BatteryDayResults {
               from = {"stock.fewest", "batteries.use", "stock.type"},
               rule =
                   "Min. required less what is to plan with, over all rows of the type; none where"
-                      + " nothing goes dark, blank where it is not proven.")
+                      + " nothing goes dark.")
           Integer shortOf) {}
 
   /** A numbered battery. */
@@ -370,7 +370,7 @@ public final class BatteryDayResults {
       @Result(
               key = "runtime",
               heading = "Runtime",
-              form = NumberForm.ONE_DECIMAL,
+              form = NumberForm.DURATION,
               unit = "h",
               from = {
                 "project.*",
@@ -409,7 +409,7 @@ public final class BatteryDayResults {
       @Result(
               key = "onHours",
               heading = "On",
-              form = NumberForm.ONE_DECIMAL,
+              form = NumberForm.DURATION,
               unit = "h",
               from = {
                 "project.*",
@@ -435,7 +435,7 @@ public final class BatteryDayResults {
       @Result(
               key = "dark",
               heading = "Dark",
-              form = NumberForm.TWO_DECIMALS,
+              form = NumberForm.DURATION_UP,
               unit = "h",
               from = "run.entries",
               rule = "Hours of all pieces without a battery.")
@@ -527,7 +527,7 @@ public final class BatteryDayResults {
       @Result(
               key = "hours",
               heading = "Hours of a charge",
-              form = NumberForm.ONE_DECIMAL,
+              form = NumberForm.DURATION,
               unit = "h",
               from = {
                 "project.*",
@@ -820,14 +820,16 @@ public final class BatteryDayResults {
               key = "from",
               heading = "From",
               from = "run.entries",
-              rule = "When the channel is free, the battery there and warmed up, and power on.")
-          LocalTime from,
+              rule =
+                  "When the channel is free, the battery there and warmed up, and power on; with"
+                      + " the date after midnight.")
+          Phrase from,
       @Result(
               key = "until",
               heading = "Until",
               from = "run.entries",
               rule = "Full, after CHARGE.HOURS; or the power ends, and it goes on in another row.")
-          LocalTime until,
+          Phrase until,
       @Result(
               key = "ready",
               heading = "Ready by next call",
@@ -836,33 +838,84 @@ public final class BatteryDayResults {
               rule = "Back on set before the next call of Days; blank if Days has none.")
           Boolean ready) {}
 
-  /** A paper: who has which batteries. */
-  @Table(key = "lentOut", heading = "Lent out", rows = 100)
+  /** A paper: which batteries go on what, and who has which. */
+  @Table(key = "lentOut", heading = "Positions and lent-out", rows = 140)
   public record LentRow(
       @Result(
               key = "battery",
-              heading = "Battery",
-              from = {"stock.*", "atCall.*", "atNow.*", "project.*", "days.*", "types.*"},
-              rule = "Lent on the day shown.")
+              heading = "Position or battery",
+              from = {
+                "stock.*",
+                "atCall.*",
+                "atNow.*",
+                "project.*",
+                "days.*",
+                "types.*",
+                "positions.position"
+              },
+              rule = "The positions of the day shown, then what is lent on it.")
           String battery,
       @Result(
               key = "type",
-              heading = "Type",
-              from = {"stock.*", "atCall.*", "atNow.*", "project.*", "days.*", "types.*"},
-              rule = "From Battery stock.")
+              heading = "Battery type",
+              from = {
+                "stock.*",
+                "atCall.*",
+                "atNow.*",
+                "project.*",
+                "days.*",
+                "types.*",
+                "positions.type"
+              },
+              rule = "From Positions, or from Battery stock.")
           String type,
       @Result(
               key = "to",
-              heading = "Lent to",
-              from = {"stock.*", "atCall.*", "atNow.*", "project.*", "days.*", "types.*"},
-              rule = "From Battery stock.")
+              heading = "Department, or lent to",
+              from = {
+                "stock.*",
+                "atCall.*",
+                "atNow.*",
+                "project.*",
+                "days.*",
+                "types.*",
+                "positions.department"
+              },
+              rule = "From Positions, or from Battery stock.")
           String to,
       @Result(
               key = "backOn",
               heading = "Back on",
               from = {"stock.*", "atCall.*", "atNow.*", "project.*", "days.*", "types.*"},
               rule = "From Battery stock.")
-          LocalDate backOn) {}
+          LocalDate backOn,
+      @Result(
+              key = "pieces",
+              heading = "Pieces",
+              unit = "pcs",
+              from = {"positions.quantity", "positions.verdict"},
+              rule = "From Positions; blank with a stop.")
+          Integer pieces,
+      @Result(
+              key = "runtime",
+              heading = "Runtime",
+              form = NumberForm.DURATION,
+              unit = "h",
+              from = {"positions.runtime", "positions.verdict"},
+              rule = "From Positions; blank with a stop.")
+          Double runtime,
+      @Result(
+              key = "changes",
+              heading = "Changes",
+              from = {"positions.changes", "positions.verdict"},
+              rule = "From Positions; blank with a stop.")
+          Integer changes,
+      @Result(
+              key = "verdict",
+              heading = "Status",
+              from = "positions.verdict",
+              rule = "From Positions.")
+          Verdict verdict) {}
 
   /** A bar of the chart: a battery, or a set, on a position. */
   @Table(key = "timeline", heading = "Timeline", rows = 600)
@@ -1154,7 +1207,7 @@ public final class BatteryDayResults {
       @Result(
               key = "one",
               heading = "Time for a change",
-              form = NumberForm.ONE_DECIMAL,
+              form = NumberForm.DURATION,
               unit = "h",
               from = "positions.runtime",
               rule = "What one full battery lasts at the min. temperature.")
@@ -1162,7 +1215,7 @@ public final class BatteryDayResults {
       @Result(
               key = "stack",
               heading = "Without a change",
-              form = NumberForm.ONE_DECIMAL,
+              form = NumberForm.DURATION,
               unit = "h",
               from = {"positions.runtime", "hotSwap.batteries"},
               rule = "All of them full, one after the other.")
@@ -1186,10 +1239,10 @@ public final class BatteryDayResults {
       @Result(
               key = "dark",
               heading = "Dark",
-              form = NumberForm.TWO_DECIMALS,
+              form = NumberForm.DURATION_UP,
               unit = "h",
-              from = "positions.dark",
-              rule = "Sum over the positions.")
+              from = {"positions.dark", "positions.verdict"},
+              rule = "Sum over the positions; blank where a stop keeps one out of the schedule.")
           Double dark,
       @Result(
               key = "planned",
@@ -1209,8 +1262,8 @@ public final class BatteryDayResults {
               key = "shortOf",
               heading = "Short",
               unit = "pcs",
-              from = "stock.shortOf",
-              rule = "Sum over the types.")
+              from = {"stock.shortOf", "positions.verdict"},
+              rule = "Sum over the types; blank where a stop keeps a position out of the schedule.")
           Integer shortOf,
       @Result(
               key = "stopped",

@@ -95,6 +95,9 @@ final class BatteryDayTables {
     if (plan.fewest() != null && !plan.fewest().proven()) {
       findings.add(Finding.of(BatteryDayFinding.NOT_PROVEN));
     }
+    if (outcome != null) {
+      findings.addAll(new CrewChanges(plan, this::unitName).findings());
+    }
     int late = late();
     if (late > 0) {
       findings.add(
@@ -116,10 +119,7 @@ final class BatteryDayTables {
             .count();
   }
 
-  /**
-   * How many batteries of each type are missing: none where nothing goes dark; not known where the
-   * search came to no end.
-   */
+  /** How many batteries of each type are missing: none where nothing goes dark. */
   private void judgeShort() {
     if (plan.fewest() == null) {
       return;
@@ -128,11 +128,7 @@ final class BatteryDayTables {
     plan.fewest()
         .together()
         .forEach(
-            (type, number) -> {
-              if (lit || plan.fewest().proven()) {
-                shortOf.put(type, lit ? 0 : Math.max(0, number - planned(type)));
-              }
-            });
+            (type, number) -> shortOf.put(type, lit ? 0 : Math.max(0, number - planned(type))));
   }
 
   private List<Finding> supplyFindings(Gate.Judged<InputRow<BatteryDayInputs.Supply>> judged) {
@@ -204,39 +200,27 @@ final class BatteryDayTables {
   private List<Finding> stockFindings(InputRow<BatteryDayInputs.Stock> row) {
     List<Finding> findings = new ArrayList<>(build.stock().findings(row.number()));
     TypeFacts type = plan.types().find(row.value().type());
-    int missing = type == null ? 0 : shortOf.getOrDefault(type.row(), 0);
-    if (missing > 0) {
-      findings.add(
-          Finding.of(
-              BatteryDayFinding.SHORT_OF,
-              (double) (planned(type.row()) + missing),
-              (double) planned(type.row()),
-              (double) missing));
-    }
-    if (type != null && plan.fewest() != null && !plan.fewest().proven()) {
-      addNotProven(type, findings);
+    Integer number = type == null || plan.fewest() == null ? null : fewest(type);
+    if (number != null) {
+      int missing = shortOf.getOrDefault(type.row(), 0);
+      boolean proven = plan.fewest().proven();
+      if (missing > 0) {
+        findings.add(
+            Finding.of(
+                proven ? BatteryDayFinding.SHORT_OF : BatteryDayFinding.SHORT_NOT_PROVEN,
+                (double) number,
+                (double) (number - missing),
+                (double) missing));
+      } else if (!proven) {
+        findings.add(Finding.of(BatteryDayFinding.STOCK_LASTS, (double) number));
+      }
     }
     return sorted(findings);
   }
 
-  /** What the day shows of a type where the search came to no end. */
-  private void addNotProven(TypeFacts type, List<Finding> findings) {
-    double dark = 0;
-    for (int i = 0; i < build.units().size(); i++) {
-      dark += build.units().get(i).type() == type.row() ? outcome.darkHours()[i] : 0;
-    }
-    double there = planned(type.row());
-    if (dark > 1e-6) {
-      findings.add(Finding.of(BatteryDayFinding.STOCK_DARK, there, DaySettings.duration(dark)));
-      return;
-    }
-    double used =
-        outcome.events().stream()
-            .filter(e -> unit(e).type() == type.row())
-            .flatMap(e -> e.on().stream())
-            .distinct()
-            .count();
-    findings.add(Finding.of(BatteryDayFinding.STOCK_LASTS, there, used));
+  /** Min. required of a type; null where it is not known. */
+  private Integer fewest(TypeFacts type) {
+    return plan.fewest().together().get(type.row());
   }
 
   /**
@@ -287,7 +271,10 @@ final class BatteryDayTables {
     }
     String charger = charger(goes.charge().charger());
     return goes.charge().isLater()
-        ? Phrase.of(BatteryDayPapers.LATER, charger, DaySettings.time(goes.charge().start()))
+        ? Phrase.of(
+            BatteryDayPapers.LATER,
+            charger,
+            BatteryDayPapers.time(goes.charge().start(), plan.calendar().shown()))
         : Phrase.of("{0}", charger);
   }
 
@@ -377,8 +364,8 @@ final class BatteryDayTables {
                       facts.name(),
                       charger(charge.charger()),
                       charge.channel(),
-                      DaySettings.time(span.from()),
-                      DaySettings.time(span.to()),
+                      BatteryDayPapers.time(span.from(), plan.calendar().shown()),
+                      BatteryDayPapers.time(span.to(), plan.calendar().shown()),
                       ready)));
         }
       }
@@ -469,7 +456,7 @@ final class BatteryDayTables {
         new ResultRows<>(BatteryDayResults.SCHEDULE, schedule),
         new ResultRows<>(BatteryDayResults.CARD, BatteryDayPapers.card(schedule, build, plan)),
         new ResultRows<>(BatteryDayResults.TONIGHT, tonight),
-        new ResultRows<>(BatteryDayResults.LENT_OUT, lentOut()),
+        new ResultRows<>(BatteryDayResults.LENT_OUT, lentOut(positions)),
         new ResultRows<>(BatteryDayResults.TIMELINE, timeline()),
         new ResultRows<>(BatteryDayResults.HOURS, hours()),
         new ResultRows<>(
@@ -504,7 +491,7 @@ final class BatteryDayTables {
     List<StockList.StockBattery> own = build.stock().ofRow(row.number());
     TypeFacts type = plan.types().find(row.value().type());
     Integer key = type == null ? null : (Integer) type.row();
-    boolean known = plan.fewest() != null && plan.fewest().proven() && key != null;
+    boolean known = plan.fewest() != null && key != null;
     return new BatteryDayResults.StockResult(
         Finding.verdict(findings),
         findings,
@@ -610,18 +597,45 @@ final class BatteryDayTables {
             outcome == null && schedule.isEmpty() ? null : (Integer) schedule.size());
   }
 
-  private List<BatteryDayResults.LentRow> lentOut() {
-    return batteries.all().stream()
+  /** The positions of the date, with no figure of one that a stop keeps out; then the loans. */
+  private List<BatteryDayResults.LentRow> lentOut(List<BatteryDayResults.PositionResult> results) {
+    List<BatteryDayResults.LentRow> rows = new ArrayList<>();
+    DayFrame day = plan.calendar().shown();
+    for (InputRow<BatteryDayInputs.Position> row : plan.inputs().positions().filled().toList()) {
+      BatteryDayInputs.Position position = row.value();
+      if (day != null && PositionJudge.isOn(position, day.date())) {
+        BatteryDayResults.PositionResult result = results.get(row.number() - 1);
+        Gate.Judged<PositionJudge.State> judged = build.positions().row(row.number());
+        boolean fit = judged.fit();
+        rows.add(
+            new BatteryDayResults.LentRow(
+                position.position() == null ? "#" + row.number() : position.position(),
+                position.type(),
+                position.department(),
+                null,
+                fit ? (Integer) judged.item().quantity() : null,
+                fit ? result.runtime() : null,
+                fit ? result.changes() : null,
+                result.verdict()));
+      }
+    }
+    batteries.all().stream()
         .map(Gate.Judged::item)
         .filter(b -> b.use() == BatteryUse.LENT)
+        .limit(BatteryDayResults.LENT_OUT.rows() - rows.size())
         .map(
             b ->
                 new BatteryDayResults.LentRow(
                     BatteryNumbers.shown(b.number()),
                     b.type() == null ? "" : b.type().name(),
                     build.stock().row(b.row()).value().lentTo(),
-                    build.stock().row(b.row()).value().backOn()))
-        .toList();
+                    build.stock().row(b.row()).value().backOn(),
+                    null,
+                    null,
+                    null,
+                    null))
+        .forEach(rows::add);
+    return rows;
   }
 
   /** A bar for the batteries that go on together and come off together. */
@@ -754,6 +768,14 @@ final class BatteryDayTables {
         DaySettings.time(to));
   }
 
+  /** Whether no stop keeps a position of the date out of the schedule. */
+  private boolean isWhole() {
+    DayFrame day = plan.calendar().shown();
+    return day != null
+        && build.positions().all().stream()
+            .allMatch(p -> p.fit() || !PositionJudge.isOn(p.item().row().value(), day.date()));
+  }
+
   private BatteryDayResults.SummaryResult summary(
       List<BatteryDayResults.PositionResult> positions, List<IssueRow> issues) {
     int fit = batteries.paper(b -> true).fit().size();
@@ -764,7 +786,7 @@ final class BatteryDayTables {
         outcome == null
             ? null
             : (Integer) (int) schedule.stream().filter(s -> s.what().isChange()).count(),
-        outcome == null
+        outcome == null || !isWhole()
             ? null
             : (Double)
                 filled.stream()
@@ -774,7 +796,7 @@ final class BatteryDayTables {
                     .sum(),
         fit,
         batteries.all().size() - fit,
-        plan.fewest() == null || !plan.fewest().proven() && !outcome.isLit()
+        plan.fewest() == null || !isWhole()
             ? null
             : (Integer) shortOf.values().stream().mapToInt(s -> s).sum(),
         (int) filled.stream().filter(p -> p.verdict() == Verdict.STOP).count(),

@@ -203,13 +203,14 @@ public final class Issues {
     return List.copyOf(rows);
   }
 
-  /** All issues, the worst first, then those of most rows. */
+  /** All issues, the worst first, entries before their results, then those of most rows. */
   public List<Issue> worstFirst() {
     return byCause.values().stream()
         .sorted(
             Comparator.comparing(Issue::severity)
-                .thenComparing(i -> i.findings().size())
                 .reversed()
+                .thenComparing(i -> i.findings().get(0).key().isResult())
+                .thenComparing(i -> -i.findings().size())
                 .thenComparing(Issue::table)
                 .thenComparing(i -> cause(i.findings().get(0))))
         .toList();

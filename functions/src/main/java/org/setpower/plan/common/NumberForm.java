@@ -8,6 +8,10 @@ public enum NumberForm {
   ONE_DECIMAL,
   TWO_DECIMALS,
   THREE_DECIMALS,
+  /** Hours, shown as hours and full minutes. */
+  DURATION,
+  /** The same, a begun minute as a full one. */
+  DURATION_UP,
   /** A share of the whole, shown in per cent. */
   SHARE,
   /** The same with the hundredths that a price list has. */

@@ -151,13 +151,27 @@ public final class PlanResult {
       Object[][] matrix, int first, int column, String key, Messages messages, Locale locale) {
     ResultRows<?> filled = tables.get(tableOf(key));
     int place = filled.table().place(key);
+    NumberForm form = filled.table().columns().get(place).form();
     for (int r = 0; r < last(filled); r++) {
-      Object value = filled.table().value(filled.rows().get(r), place);
+      Object value = shown(filled.table().value(filled.rows().get(r), place), form);
       matrix[first + r][column] =
           filled.table().columns().get(place).translated()
               ? translated(value, messages, locale)
               : cell(value, messages, locale);
     }
+  }
+
+  /** Hours as a cell holds them that shows hours and minutes: in days. */
+  private static Object shown(Object value, NumberForm form) {
+    if (!(value instanceof Double hours)) {
+      return value;
+    }
+    return switch (form) {
+      case DURATION -> Math.floor(hours * 60 + 1e-6) / 1440;
+      // not minus zero: a cell would show it
+      case DURATION_UP -> Math.max(0.0, Math.ceil(hours * 60 - 1e-6)) / 1440;
+      default -> value;
+    };
   }
 
   private static Object translated(Object value, Messages messages, Locale locale) {

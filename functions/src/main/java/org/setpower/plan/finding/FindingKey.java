@@ -6,4 +6,12 @@ public interface FindingKey {
   String key();
 
   Severity severity();
+
+  /**
+   * Whether it follows from entries: among issues as severe it stands below what is wrong with
+   * these.
+   */
+  default boolean isResult() {
+    return false;
+  }
 }

@@ -1,8 +1,10 @@
 package org.setpower.plan.batteryday;
 
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.util.List;
 import org.setpower.plan.common.InputColumn;
+import org.setpower.plan.common.Phrase;
 import org.setpower.plan.common.Ranges;
 
 /** Plans to begin tests from: the invented production's kit. */
@@ -19,6 +21,11 @@ final class BatteryDaySamples {
   /** A time as a cell holds it. */
   static double at(int hour, int minute) {
     return hour / 24.0 + minute / 1440.0;
+  }
+
+  /** The time of the clock in a cell of Charging tonight. */
+  static LocalTime clock(Phrase hour) {
+    return (LocalTime) hour.arguments().get(0);
   }
 
   /** One camera of 92 W from 7 to 17 h at 20 °C, five P294, no charger. */
@@ -617,7 +624,8 @@ final class BatteryDaySamples {
         moved(),
         otherDay(),
         camera().set("days", 1, "min", -55, "max", -55),
-        lunch());
+        lunch(),
+        elsewhere());
   }
 
   /** Batteries that are said to be where they cannot be, and an inverter for one channel of two. */
@@ -636,6 +644,13 @@ final class BatteryDaySamples {
     ranges.row("atNow", "number", "B9", "charge", 0.5);
     ranges.row("atNow", "number", "B2").row("atCall", "number", "B9", "charge", 0.5);
     return ranges;
+  }
+
+  /** Two pieces of the first class that change together, and a battery found in another place. */
+  static Ranges elsewhere() {
+    Ranges ranges = camera().set("positions", 1, "priority", 1, "quantity", 2);
+    ranges.set("stock", 1, "owned", 12).set("project", 1, "now", at(9, 0));
+    return ranges.row("atNow", "number", "B12", "position", "camera A");
   }
 
   /** The same with more batteries than it takes. */

@@ -66,17 +66,14 @@ final class PlanTexts {
 
   /** The words that a result shows in the reader's language. */
   private static List<String> words(ResultColumn column) {
-    boolean isTranslated =
-        column.translated() || ResultWord.class.isAssignableFrom(column.type());
+    boolean isTranslated = column.translated() || ResultWord.class.isAssignableFrom(column.type());
     if (isTranslated && column.type() == Boolean.class) {
       return List.of("yes", "no");
     }
     if (!isTranslated || !column.type().isEnum()) {
       return List.of();
     }
-    return Arrays.stream(column.type().getEnumConstants())
-        .map(c -> ((TextEnum) c).word())
-        .toList();
+    return Arrays.stream(column.type().getEnumConstants()).map(c -> ((TextEnum) c).word()).toList();
   }
 
   /** Notes what it is asked for. */

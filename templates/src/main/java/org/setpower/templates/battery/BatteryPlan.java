@@ -120,22 +120,30 @@ public final class BatteryPlan implements PlanTemplate {
                 book.list(
                         "tonight", "battery", "type", "charger", "channel", "from", "until",
                         "ready")
-                    .width("battery", 24)
-                    .width("type", 34)
-                    .width("charger", 48)
-                    .width("channel", 20)
-                    .width("from", 20)
-                    .width("until", 20)
-                    .width("ready", 24)),
-        PlanTab.of("Lent out", "Who has which batteries on the day shown.")
+                    .width("battery", 16)
+                    .width("type", 28)
+                    .width("charger", 34)
+                    .width("channel", 18)
+                    .width("from", 36)
+                    .width("until", 36)
+                    .width("ready", 22)),
+        PlanTab.of(
+                "Positions and lent-out",
+                "Which batteries go on what, and who has which batteries, on the day shown.")
             .hidden()
             .upright()
             .with(
-                book.list("lentOut", "battery", "type", "to", "backOn")
-                    .width("battery", 30)
-                    .width("type", 50)
-                    .width("to", 66)
-                    .width("backOn", 44)),
+                book.list(
+                        "lentOut", "battery", "type", "to", "pieces", "runtime", "changes",
+                        "backOn", "verdict")
+                    .width("battery", 34)
+                    .width("type", 26)
+                    .width("to", 32)
+                    .width("pieces", 14)
+                    .width("runtime", 16)
+                    .width("changes", 17)
+                    .width("backOn", 36)
+                    .width("verdict", 15)),
         PlanTab.of(
                 "Battery labels",
                 "Every battery by its number, and whether the plan uses it. Mark the batteries so.")
@@ -232,9 +240,9 @@ public final class BatteryPlan implements PlanTemplate {
             book.lines("", "project", "verdict", "reasons"),
             book.table("days").titled("Days").optional("minFrom", "shelf").shows("shown"),
             PlanText.moreTabs(
-                "Charging tonight, Lent out, Battery labels, Timeline, Disposables, Hot-swap stack"
-                    + " and Voltage comparison are hidden: show them with Set Power ▸ Show tabs…,"
-                    + " or with Show Sheet in the menu of a tab."));
+                "Charging tonight, Positions and lent-out, Battery labels, Timeline, Disposables,"
+                    + " Hot-swap stack and Voltage comparison are hidden: show them with Set Power"
+                    + " ▸ Show tabs…, or with Show Sheet in the menu of a tab."));
   }
 
   /** What is typed at call and at lunch. */

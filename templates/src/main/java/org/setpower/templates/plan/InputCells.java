@@ -19,6 +19,7 @@ public final class InputCells {
   public static final String EITHER = "\\|";
 
   private static final String CLOCK = "hh:mm";
+  private static final String DURATION = "h:mm";
 
   private InputCells() {}
 
@@ -76,7 +77,11 @@ public final class InputCells {
   }
 
   private static String unit(String unit, NumberForm form) {
-    return unit.equals(CLOCK) ? "" : isShare(form) ? "%" : unit;
+    return unit.equals(CLOCK) ? "" : isShare(form) ? "%" : isDuration(form) ? DURATION : unit;
+  }
+
+  private static boolean isDuration(NumberForm form) {
+    return form == NumberForm.DURATION || form == NumberForm.DURATION_UP;
   }
 
   private static boolean isShare(NumberForm form) {
@@ -116,6 +121,7 @@ public final class InputCells {
       case ONE_DECIMAL -> CellFormat.ONE;
       case TWO_DECIMALS -> CellFormat.TWO;
       case THREE_DECIMALS -> CellFormat.THREE;
+      case DURATION, DURATION_UP -> CellFormat.DURATION;
       case SHARE -> CellFormat.SHARE;
       case FINE_SHARE -> CellFormat.FINE_SHARE;
       case MONEY -> CellFormat.MONEY;

@@ -19,6 +19,8 @@ public enum CellFormat {
   DATE("ddd d mmm yyyy"),
   /** A date of the job, shown without its year. */
   DAY("ddd d mmm"),
+  /** Hours and minutes, of which a cell holds days. */
+  DURATION("[h]:mm"),
   /** A time of day. */
   TIME("hh:mm");
 

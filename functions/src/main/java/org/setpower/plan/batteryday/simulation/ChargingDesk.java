@@ -24,7 +24,12 @@ final class ChargingDesk {
 
   private final int[] placeOfRow;
   private final double[][] free;
+
+  /** What still charges or is to charge. */
   private final List<Load> loads = new ArrayList<>();
+
+  /** What has charged: it no longer counts for an offer. */
+  private final List<Load> past = new ArrayList<>();
 
   /** Wh taken, by place of the supply. */
   private final double[] energy;
@@ -82,6 +87,7 @@ final class ChargingDesk {
    * @param full whether one that may be used as it is is filled up
    */
   DayEvent.Charge best(DayBattery battery, double hour, boolean cold, boolean full) {
+    closeUntil(hour);
     DayEvent.Charge best = null;
     int place = -1;
     for (int i = 0; i < chargers.size(); i++) {
@@ -100,6 +106,20 @@ final class ChargingDesk {
       offered[place] = true;
     }
     return best;
+  }
+
+  private void closeUntil(double hour) {
+    int kept = 0;
+    for (int i = 0; i < loads.size(); i++) {
+      Load load = loads.get(i);
+      if (load.to <= hour) {
+        past.add(load);
+      } else {
+        loads.set(kept, load);
+        kept++;
+      }
+    }
+    loads.subList(kept, loads.size()).clear();
   }
 
   /**
@@ -259,10 +279,12 @@ final class ChargingDesk {
 
   /** The most watts at a time, of each supply. */
   Map<Integer, Double> peaks() {
+    List<Load> all = new ArrayList<>(past);
+    all.addAll(loads);
     Map<Integer, Double> peaks = new HashMap<>();
-    for (Load at : loads) {
+    for (Load at : all) {
       double sum = 0;
-      for (Load other : loads) {
+      for (Load other : all) {
         boolean together =
             other.supply == at.supply && other.from <= at.from + SAME && other.to > at.from + SAME;
         sum += together ? other.watts : 0;

@@ -25,6 +25,12 @@ final class DayRun {
    */
   static final double LEAST_GAIN = 1.0 / 3;
 
+  /**
+   * Hours; a position waits so long for a battery that comes back from a charger, before it takes
+   * that of another: to carry one from a camera to another takes minutes too. Common practice.
+   */
+  static final double LEAST_WAIT = 1.0 / 12;
+
   /** More events are no plan that a crew can follow. */
   static final int MOST_EVENTS = 600;
 
@@ -46,6 +52,7 @@ final class DayRun {
   private int moves;
   private long cost;
   private boolean overrun;
+  private int darkType;
 
   private DayRun(DaySpec day, DayPolicy morning, DayPolicy afternoon, boolean toFirstDark) {
     this.day = day;
@@ -88,6 +95,32 @@ final class DayRun {
 
   DayPolicy policy() {
     return policy;
+  }
+
+  /** The type of the battery that was missing first; 0 where that is not why the day failed. */
+  int darkType() {
+    return darkType;
+  }
+
+  /**
+   * The first run in which nothing goes dark; null without one, or where the effort is spent. A
+   * policy by which a day would run as it did before is not tried.
+   */
+  static DayRun firstLit(DaySpec day, List<DayPolicy> tried, Effort effort) {
+    List<DayRun> dark = new ArrayList<>();
+    for (DayPolicy policy : tried) {
+      if (effort.isSpent()) {
+        return null;
+      }
+      if (dark.stream().noneMatch(r -> r.isSameBy(policy))) {
+        DayRun run = toFirstDark(day, policy, effort);
+        if (run.isLit()) {
+          return run;
+        }
+        dark.add(run);
+      }
+    }
+    return null;
   }
 
   /** Whether the day would have run the same by another policy. */
@@ -330,12 +363,16 @@ final class DayRun {
 
   /** Sends a battery to a charger, if one takes it. */
   private void send(DayBattery battery, boolean onlyAtOnce, double now) {
+    if (onlyAtOnce && !policy.chargePartUsed()) {
+      battery.waits = battery.charge < 1 - SAME;
+      return;
+    }
     boolean cold = day.air().at(now) < 0 && !(day.shelf() >= 0 && battery.waits);
     boolean full = now >= end - SAME;
     DayEvent.Charge charge = desk.best(battery, now, cold, full);
     boolean atOnce =
         charge != null && charge.start() <= desk.arrival(charge.charger(), now, cold) + SAME;
-    if (charge == null || onlyAtOnce && !(policy.chargePartUsed() && atOnce)) {
+    if (charge == null || onlyAtOnce && !atOnce) {
       battery.waits = battery.charge < 1 - SAME;
       return;
     }
@@ -405,14 +442,15 @@ final class DayRun {
     if (served) {
       moves++;
     } else if (unit.dark && !wasDark) {
-      goDark();
+      goDark(unit);
       unit.begun = true;
     }
   }
 
-  private void goDark() {
+  private void goDark(RunningUnit unit) {
     moves++;
     stopped = stopped || toFirstDark;
+    darkType = darkType == 0 ? unit.spec.type() : darkType;
   }
 
   /** The batteries that go on: the least charged that reach the next break, else the fullest. */
@@ -539,7 +577,7 @@ final class DayRun {
   /** Takes the batteries of less important units, which go dark; none if that does not help. */
   private List<DayBattery> takeOver(
       RunningUnit unit, List<DayBattery> shelf, double now, double goal) {
-    if (unit.active >= 0 || !unit.work.isOn(now)) {
+    if (unit.active >= 0 || !unit.work.isOn(now) || comesSoon(unit, now)) {
       return List.of();
     }
     List<DayBattery> pool = new ArrayList<>(shelf);
@@ -573,6 +611,18 @@ final class DayRun {
     return List.of();
   }
 
+  /** Whether a battery for a unit comes back from a charger within minutes. */
+  private boolean comesSoon(RunningUnit unit, double now) {
+    int coming = 0;
+    for (DayBattery b : byType.getOrDefault(unit.spec.type(), List.of())) {
+      if (b.place == Place.CHARGING) {
+        double there = desk.isNear(b.charging) ? b.charging.usable() : b.charging.back();
+        coming += there <= now + LEAST_WAIT ? 1 : 0;
+      }
+    }
+    return coming >= unit.perSlot();
+  }
+
   private void darken(List<RunningUnit> victims, List<DayBattery> chosen, double now) {
     for (RunningUnit victim : victims) {
       if (victim.slots.get(victim.active).stream().anyMatch(chosen::contains)) {
@@ -583,7 +633,7 @@ final class DayRun {
         victim.activate(now);
         if (victim.active < 0) {
           victim.dark = true;
-          goDark();
+          goDark(victim);
         }
       }
     }

@@ -136,6 +136,26 @@ public final class UnitWork {
     return Double.POSITIVE_INFINITY;
   }
 
+  /**
+   * Batteries that it takes if each is used once, from full to empty.
+   *
+   * @param most where more are of no interest
+   */
+  int fresh(int most) {
+    int fresh = spec.isHotSwap() ? spec.batteries() - 1 : 0;
+    int each = spec.isHotSwap() ? 1 : spec.batteries();
+    double hour = from();
+    while (fresh < most && hour < end() - SAME) {
+      double empty = emptyAt(1, hour, hour);
+      fresh += each;
+      double next = Double.isInfinite(empty) ? stretchEnd(hour) : empty;
+      next = Math.max(next, hour + DayRun.SHORTEST);
+      int step = stepAt(next);
+      hour = step < steps.length ? Math.max(next, steps[step].from) : end();
+    }
+    return Math.min(most, fresh);
+  }
+
   /** The charge after it has worked until an hour at which it is not yet empty. */
   double chargeAt(double charge, double hour, double until, double putOn) {
     double held = charge;
