@@ -120,7 +120,11 @@ class SecurityTest {
         .check(SHIPPED);
     reflects(InputTable.class, "java.lang.reflect.Constructor", "java.lang.reflect.RecordComponent")
         .check(SHIPPED);
-    reflects(ResultTable.class, "java.lang.reflect.Method", "java.lang.reflect.RecordComponent")
+    reflects(
+            ResultTable.class,
+            "java.lang.reflect.Constructor",
+            "java.lang.reflect.Method",
+            "java.lang.reflect.RecordComponent")
         .check(SHIPPED);
     noClasses()
         .that()
