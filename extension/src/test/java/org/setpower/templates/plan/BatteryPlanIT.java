@@ -446,6 +446,25 @@ class BatteryPlanIT {
     }
   }
 
+  /**
+   * Worked out by hand from the files of the scenario, at -6 °C (cells at -10 °C give 0.7378, at 0
+   * °C 0.8692 of their energy): five tubes have no battery from 16:30 to 21:30, 25 h; three go dark
+   * after 2.38 h of 5, 7.85 h; two monitors from 19:08 to 21:30, 4.71 h. A tube needs three P150
+   * for these hours, a monitor two, and four can be shared: 24 + 4 - 5.
+   */
+  @Test
+  void hours_and_batteries_missing_in_the_example(Office office) throws Exception {
+    try (PlanSheet book = new PlanSheet(office, EXAMPLE, workbook).calculated()) {
+      double dark =
+          book.column("positions.dark").stream()
+              .filter(days -> !days.isEmpty())
+              .mapToDouble(days -> 24 * Double.parseDouble(days))
+              .sum();
+      assertThat(dark).isCloseTo(37.56, within(0.06));
+      assertThat(book.column("stock.shortOf")).contains("23.0");
+    }
+  }
+
   /** Summary, change card, charging tonight, lent out, labels: five sheets of paper. */
   @Test
   void the_papers_of_the_example_take_at_most_five_pages(Office office) throws Exception {
