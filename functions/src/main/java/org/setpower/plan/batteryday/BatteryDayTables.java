@@ -622,7 +622,6 @@ final class BatteryDayTables {
     batteries.all().stream()
         .map(Gate.Judged::item)
         .filter(b -> b.use() == BatteryUse.LENT)
-        .limit(BatteryDayResults.LENT_OUT.rows() - rows.size())
         .map(
             b ->
                 new BatteryDayResults.LentRow(

@@ -6,8 +6,12 @@ import static org.setpower.plan.batteryday.BatteryDaySamples.at;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.temporal.ChronoUnit;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
+import org.setpower.plan.common.Answer;
+import org.setpower.plan.common.Messages;
 import org.setpower.plan.common.PlanResult;
 import org.setpower.plan.common.Ranges;
 import org.setpower.plan.finding.Finding;
@@ -135,6 +139,24 @@ class BatteryDayCrewTest {
     assertThat(rows.get(0).changes()).isGreaterThan(10);
     assertThat(rows.get(1).verdict()).isEqualTo(Verdict.STOP);
     assertThat(rows.get(1).changes()).isNull();
+  }
+
+  /** What does not fit on the paper is refused in words by the answer, not left out of it. */
+  @Test
+  void no_loan_is_left_out() {
+    Ranges job = BatteryDayFewestTest.quay(30, 200, 15);
+    job.set("stock", 2, "lent", "B31-B190");
+    PlanResult result = job.calculate();
+    assertThat(result.rows(BatteryDayResults.LENT_OUT))
+        .filteredOn(r -> r.verdict() == null)
+        .hasSizeGreaterThanOrEqualTo(150);
+    Object[][] page =
+        result.matrix(
+            new Answer(
+                List.of("lentOut.battery", "lentOut.type"), BatteryDayResults.LENT_OUT.rows()),
+            Messages.in("en"),
+            Locale.UK);
+    assertThat(Arrays.deepToString(page)).contains("stop", "Positions and lent-out has");
   }
 
   /** A camera that is not planned is not lit: no figure soothes, and its cause comes first. */
