@@ -28,4 +28,9 @@ public class BatteryDayContractTest extends PlanContract {
   protected List<Object> values(InputColumn column) {
     return BatteryDaySamples.values(column);
   }
+
+  @Override
+  protected int hostileTables() {
+    return 10_000;
+  }
 }
