@@ -86,7 +86,8 @@ public final class Office implements AutoCloseable {
 
   private static Office start(Office office, Duration life, Path... extensions) throws IOException {
     try {
-      office.prepare(extensions);
+      List<Path> all = List.of(extensions);
+      ProfileStore.fill(office.host, all, () -> office.prepare(all));
       Runtime.getRuntime().addShutdownHook(office.atExit);
       office
           .lifeLimit
@@ -100,7 +101,7 @@ public final class Office implements AutoCloseable {
     }
   }
 
-  private void prepare(Path... extensions) throws IOException {
+  private void prepare(List<Path> extensions) throws IOException {
     if (!host.run(INIT, "soffice", "--headless", "--norestore", "--terminate_after_init")) {
       throw failure("The office did not set up its profile");
     }
@@ -161,7 +162,7 @@ public final class Office implements AutoCloseable {
                 "--accept=" + where + ";urp;"));
     connect(where);
     String user = substitute("$(user)");
-    if (!user.equals(host.url(host.work().resolve("profile")) + "/user")) {
+    if (!user.equals(host.url(host.profile()) + "/user")) {
       throw failure("Another office answered on our port, with the profile " + user);
     }
   }

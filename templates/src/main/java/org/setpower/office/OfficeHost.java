@@ -117,6 +117,11 @@ final class OfficeHost {
     return work;
   }
 
+  /** Where the office keeps its settings and its extensions. */
+  Path profile() {
+    return work.resolve("profile");
+  }
+
   /** Copies a file into the work folder. */
   Path copyIn(Path file) throws IOException {
     Path copy = work.resolve(file.getFileName());
@@ -137,7 +142,7 @@ final class OfficeHost {
     }
     List<String> command = new ArrayList<>(prefix);
     command.add(file.toString());
-    command.add("-env:UserInstallation=" + url(work.resolve("profile")));
+    command.add("-env:UserInstallation=" + url(profile()));
     command.addAll(arguments);
     ProcessBuilder builder = new ProcessBuilder(command);
     builder.environment().keySet().removeAll(List.of("DISPLAY", "TMPDIR", "XDG_RUNTIME_DIR"));
@@ -201,9 +206,14 @@ final class OfficeHost {
   }
 
   void deleteWork() {
+    delete(work);
+  }
+
+  /** Deletes a folder with all that is in it. */
+  static void delete(Path folder) {
     try {
       Files.walkFileTree(
-          work,
+          folder,
           new SimpleFileVisitor<>() {
             @Override
             public FileVisitResult visitFile(Path file, BasicFileAttributes a) throws IOException {
@@ -223,7 +233,7 @@ final class OfficeHost {
             }
           });
     } catch (IOException e) {
-      throw new UncheckedIOException("could not delete " + work, e);
+      throw new UncheckedIOException("could not delete " + folder, e);
     }
   }
 }
