@@ -27,8 +27,8 @@ import org.setpower.registry.FunctionSpec;
  */
 @Tag("one-office")
 class RandomCellsIT {
-  private static final int CELLS = 2_000;
-  private static final int BLOCK = 2_000;
+  private static final int CELLS = 1_000;
+  private static final int BLOCK = 1_000;
   private static final int COLUMNS = 10;
   private static final int DATA_ROWS = 50;
   private static final int DATA_COLUMNS = 8;

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.setpower.addin.SharedOffice;
@@ -93,6 +94,7 @@ class PlanTraceIT {
   }
 
   @Test
+  @Tag("one-office")
   void every_figure_of_every_table_is_explained() {
     int explained = 0;
     for (ResultTable<?> table : RegisterPlan.MODEL.results()) {

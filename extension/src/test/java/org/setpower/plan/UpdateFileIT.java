@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
@@ -132,6 +133,7 @@ class UpdateFileIT {
   }
 
   @Test
+  @Tag("one-office")
   void columns_in_another_order_are_found_by_their_keys() throws Exception {
     Object cells = old.tab("batteries").range("B4:E7");
     Object[][] data = Uno.as(XCellRangeData.class, cells).getDataArray();
@@ -147,6 +149,7 @@ class UpdateFileIT {
   }
 
   @Test
+  @Tag("one-office")
   void a_column_that_is_no_more_is_listed_with_what_it_holds() {
     old.tab("batteries").text("K4", "colour").text("K5", "red").text("K7", "blue");
     assertThat(update()).contains("Cells not taken over as they are: 2.");
@@ -158,6 +161,7 @@ class UpdateFileIT {
   }
 
   @Test
+  @Tag("one-office")
   void a_column_whose_unit_changed_is_not_taken_over() {
     was("batteries.energy", "|Wh|", "|kWh|");
     update();
@@ -169,6 +173,7 @@ class UpdateFileIT {
   }
 
   @Test
+  @Tag("one-office")
   void a_column_whose_limits_changed_is_taken_over() {
     was("batteries.energy", "0.1..100000", "1.0..50.0");
     assertThat(update()).doesNotContain("not taken over as");
@@ -176,6 +181,7 @@ class UpdateFileIT {
   }
 
   @Test
+  @Tag("one-office")
   void a_formula_becomes_its_value_and_an_error_is_listed() {
     old.tab("batteries").put("E5", "=49*2").put("E7", "=1/0");
     update();
@@ -188,6 +194,7 @@ class UpdateFileIT {
   }
 
   @Test
+  @Tag("one-office")
   void rows_for_which_there_is_no_room_are_listed() {
     old.type("batteries", "serial", 6, "P1-06");
     assertThat(update()).contains("not taken over as they are: 1.");
@@ -197,6 +204,7 @@ class UpdateFileIT {
   }
 
   @Test
+  @Tag("one-office")
   void a_table_that_is_no_more_is_listed() throws Exception {
     TestSheet tab = TestSheet.named(old.document(), "Crates");
     tab.text("A1", "name").text("A2", "Crate 1").text("A3", InputTable.END);
@@ -207,6 +215,7 @@ class UpdateFileIT {
   }
 
   @Test
+  @Tag("one-office")
   void a_file_that_is_not_open_stays_as_it_is() throws Exception {
     Path file = folder.resolve("older.ods");
     office.store(old.document(), "calc8", file);
@@ -218,6 +227,7 @@ class UpdateFileIT {
   }
 
   @Test
+  @Tag("one-office")
   void a_file_of_this_version_needs_no_update() {
     plan().text("B1", InputTable.layoutHash(RegisterPlan.MODEL.inputs()));
     assertThat(CommandDriver.command(office, old.document(), "update", "template", template))
@@ -225,6 +235,7 @@ class UpdateFileIT {
   }
 
   @Test
+  @Tag("one-office")
   void a_file_that_does_not_say_its_units_is_refused() throws Exception {
     Uno.as(com.sun.star.sheet.XNamedRanges.class, Uno.get(old.document(), "NamedRanges"))
         .removeByName("Layout");

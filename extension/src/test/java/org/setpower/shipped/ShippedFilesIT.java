@@ -30,11 +30,23 @@ class ShippedFilesIT {
   private static final Pattern DOCUMENTS = Pattern.compile(".*\\.(ots|ods)");
 
   /** Macros, things that are loaded from elsewhere, and things that start by themselves. */
-  private static final Pattern FOREIGN =
-      Pattern.compile(
-          "script:event-listener|table:dde|office:dde|table:cell-range-source|<draw:plugin"
-              + "|<draw:applet|<draw:object-ole|xlink:href=\"(https?|ftp|file|vnd)|<!DOCTYPE"
-              + "|<!ENTITY|WEBSERVICE|FILTERXML");
+  private static final List<String> FOREIGN =
+      List.of(
+          "script:event-listener",
+          "table:dde",
+          "office:dde",
+          "table:cell-range-source",
+          "<draw:plugin",
+          "<draw:applet",
+          "<draw:object-ole",
+          "xlink:href=\"http",
+          "xlink:href=\"ftp",
+          "xlink:href=\"file",
+          "xlink:href=\"vnd",
+          "<!DOCTYPE",
+          "<!ENTITY",
+          "WEBSERVICE",
+          "FILTERXML");
 
   private static final List<String> OURS = List.of("lib/set-power-sheets.jar", "lib/functions.jar");
 
@@ -72,9 +84,7 @@ class ShippedFilesIT {
           .noneMatch(part -> part.startsWith("Basic/") || part.startsWith("Scripts/"));
       for (String part : List.of("content.xml", "styles.xml", "settings.xml")) {
         String text = new String(parts.get(part), StandardCharsets.UTF_8);
-        assertThat(FOREIGN.matcher(text).results().map(m -> m.group()).toList())
-            .as(sheet + " " + part)
-            .isEmpty();
+        assertThat(FOREIGN).as(sheet + " " + part).noneMatch(text::contains);
       }
     }
   }

@@ -143,6 +143,7 @@ class DrawDiagramIT {
   }
 
   @Test
+  @Tag("one-office")
   void a_stop_is_drawn_in_words() throws Exception {
     fill(DiagramSamples.nightWithStops());
     draw();

@@ -27,6 +27,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.setpower.addin.SharedOffice;
@@ -88,6 +89,7 @@ class RepairFormulasIT {
   }
 
   @Test
+  @Tag("one-office")
   void one_formula_and_several_are_told_rightly() throws Exception {
     List<XCell> one = overwritten(1);
     assertThat(formulas(one)).containsExactly(OTHER);
@@ -100,6 +102,7 @@ class RepairFormulasIT {
   }
 
   @Test
+  @Tag("one-office")
   void each_sheet_is_a_step_that_is_shown() throws Exception {
     List<Integer> percents = new ArrayList<>();
     List<String> words = new ArrayList<>();
@@ -118,6 +121,7 @@ class RepairFormulasIT {
   }
 
   @Test
+  @Tag("one-office")
   void cancelling_at_any_step_changes_nothing() throws Exception {
     List<XCell> cells = overwritten(2);
     String[] before = steps();
@@ -162,6 +166,7 @@ class RepairFormulasIT {
   }
 
   @Test
+  @Tag("one-office")
   void a_renamed_tab_is_refused_with_both_names() throws Exception {
     List<XCell> cells = overwritten(2);
     tab("Budget lines").setName("Places");
@@ -171,6 +176,7 @@ class RepairFormulasIT {
   }
 
   @Test
+  @Tag("one-office")
   void a_copied_tab_is_refused_with_both_names() throws Exception {
     List<XCell> cells = overwritten(2);
     desk.book().sheets().copyByName("Budget lines", "Budget lines on day 2", (short) 0);
@@ -178,6 +184,7 @@ class RepairFormulasIT {
   }
 
   @Test
+  @Tag("one-office")
   void a_missing_tab_is_refused_with_its_name() throws Exception {
     List<XCell> cells = overwritten(1);
     desk.book().sheets().removeByName("Budget lines");
@@ -185,6 +192,7 @@ class RepairFormulasIT {
   }
 
   @Test
+  @Tag("one-office")
   void tabs_that_exchanged_their_names_are_refused() throws Exception {
     List<XCell> cells = overwritten(1);
     tab("Budget lines").setName("For a moment");
@@ -194,6 +202,7 @@ class RepairFormulasIT {
   }
 
   @Test
+  @Tag("one-office")
   void tabs_of_the_user_and_of_the_commands_are_no_obstacle() throws Exception {
     overwritten(1);
     desk.book().sheets().insertNewByName("My notes", (short) 0);
@@ -224,6 +233,7 @@ class RepairFormulasIT {
   }
 
   @Test
+  @Tag("one-office")
   void more_errors_than_before_are_taken_back() throws Exception {
     XCell cell = cellOfNameInError();
     int errors = ErrorCells.in(desk.book()).count();
@@ -239,6 +249,7 @@ class RepairFormulasIT {
   }
 
   @Test
+  @Tag("one-office")
   void errors_that_remain_are_told() throws Exception {
     desk.book().sheets().insertNewByName("My notes", (short) 0);
     desk.book().sheet("My notes").getCellByPosition(2, 3).setFormula("=1/0");
@@ -282,6 +293,7 @@ class RepairFormulasIT {
   }
 
   @Test
+  @Tag("one-office")
   void a_document_for_reading_only_is_told_so(Office office) throws Exception {
     CommandContext read =
         new CommandContext(

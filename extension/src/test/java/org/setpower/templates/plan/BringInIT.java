@@ -186,6 +186,7 @@ class BringInIT {
   }
 
   @Test
+  @Tag("one-office")
   void a_second_time_shows_what_changed_and_keeps_what_was_typed() throws Exception {
     PlanSheet source = quote();
     String quote = stored(source, "quote.ods");

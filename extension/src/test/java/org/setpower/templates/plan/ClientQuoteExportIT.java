@@ -285,6 +285,7 @@ class ClientQuoteExportIT {
 
   /** Forty rows: the page is full, and what is signed stands on one page. */
   @Test
+  @Tag("one-office")
   @SuppressWarnings({"unchecked", "rawtypes"})
   void what_is_signed_is_not_cut(Office office) throws Exception {
     try (PlanSheet book = filled(office)) {

@@ -18,6 +18,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.setpower.addin.SharedOffice;
@@ -183,6 +184,7 @@ class PlanCommandsIT {
   }
 
   @Test
+  @Tag("one-office")
   void no_formula_is_long(Office office) throws Exception {
     try (PlanSheet book = open(office)) {
       List<String> formulas = formulas(book.document());

@@ -21,6 +21,7 @@ import java.util.Map;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.setpower.addin.SharedOffice;
@@ -135,6 +136,7 @@ class RegisterInspectionIT {
   }
 
   @Test
+  @Tag("one-office")
   void nothing_that_speaks_against_a_battery_is_written_over() {
     book.rows(
         "batteries",
@@ -173,6 +175,7 @@ class RegisterInspectionIT {
 
   /** A pasted cell has the format of elsewhere; a battery that came back has its Back by left. */
   @Test
+  @Tag("one-office")
   void a_mark_shows_a_date_and_ends_a_return() throws Exception {
     book.rows(
         "batteries",
@@ -216,6 +219,7 @@ class RegisterInspectionIT {
   }
 
   @Test
+  @Tag("one-office")
   void several_blocks_can_be_selected() throws Exception {
     book.rows("batteries", batteries(5));
     Object view = UnoRuntime.queryInterface(XModel.class, book.document()).getCurrentController();
@@ -240,6 +244,7 @@ class RegisterInspectionIT {
   }
 
   @Test
+  @Tag("one-office")
   void what_is_wrong_is_said_and_nothing_changes() {
     book.rows("batteries", batteries(2));
     refused("later than the day of the register, 10 Feb 2027", "date", "2027-02-11");
