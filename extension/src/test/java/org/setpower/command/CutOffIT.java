@@ -57,7 +57,8 @@ class CutOffIT {
     },
     UPDATE {
       @Override
-      void in(Office office, XComponent document, Path folder) {
+      void in(Office office, XComponent document, Path folder) throws Exception {
+        OlderFile.make(document);
         CommandDriver.command(office, document, "update");
       }
     };

@@ -4,11 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import com.sun.star.frame.XDesktop;
 import com.sun.star.frame.XStorable;
+import com.sun.star.lang.XComponent;
 import com.sun.star.sheet.FillDirection;
 import com.sun.star.sheet.XCellSeries;
 import com.sun.star.uno.UnoRuntime;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
@@ -17,8 +20,11 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.setpower.addin.SharedOffice;
 import org.setpower.addin.TestSheet;
 import org.setpower.office.Office;
@@ -27,6 +33,8 @@ import org.setpower.uno.Uno;
 /** Files that cannot be written, and an office that ends in the middle. */
 @ExtendWith(SharedOffice.class)
 class FileFailureIT {
+  private static final Path EXAMPLES = Path.of("target/sheets/examples");
+
   private Office office;
   private TestSheet sheet;
   private Path folder;
@@ -119,6 +127,60 @@ class FileFailureIT {
     } finally {
       run("umount", small.toString());
     }
+  }
+
+  /** What is brought in or taken over stands in the document: no file is written for it. */
+  @ParameterizedTest
+  @ValueSource(strings = {"bring", "update"})
+  @Tag("one-office")
+  void bringing_in_and_updating_need_no_room_on_the_disk(String command) throws Exception {
+    Path small = Files.createDirectory(folder.resolve("small"));
+    assumeTrue(
+        run("mount", "-t", "tmpfs", "-o", "size=400k,mode=777", "tmpfs", small.toString()),
+        "only where mounting is allowed");
+    XComponent document = office.open(EXAMPLES.resolve("rental-quote-example.ods"));
+    try {
+      Path source = small.resolve("lighting.ods");
+      Files.copy(EXAMPLES.resolve("lighting-power-plan-example.ods"), source);
+      Path file = small.resolve("quote.ods");
+      if (command.equals("update")) {
+        OlderFile.make(document);
+      }
+      UnoRuntime.queryInterface(XStorable.class, document)
+          .storeAsURL(office.address(file), Uno.properties(Uno.property("FilterName", "calc8")));
+      byte[] before = Files.readAllBytes(file);
+      fill(small);
+      List<String> names = names(small);
+      if (command.equals("update")) {
+        assertThat(CommandDriver.command(office, document, "update"))
+            .contains("The older file was not changed.");
+        Office.discard(
+            office.service(XDesktop.class, "com.sun.star.frame.Desktop").getCurrentComponent());
+      } else {
+        String from = office.address(source);
+        assertThat(CommandDriver.command(office, document, "bring", "file", from))
+            .contains("(Lighting power plan");
+      }
+      assertThat(Files.readAllBytes(file)).isEqualTo(before);
+      assertThat(names(small)).isEqualTo(names);
+    } finally {
+      Office.discard(document);
+      run("umount", small.toString());
+    }
+  }
+
+  /** Writes until the disk is full. */
+  private static void fill(Path disk) throws IOException {
+    try (OutputStream out = Files.newOutputStream(disk.resolve("rest"))) {
+      byte[] block = new byte[4096];
+      for (int i = 0; i < 1_000; i++) {
+        out.write(block);
+      }
+    } catch (IOException full) {
+      assertThat(disk.toFile().getUsableSpace()).isLessThan(4096);
+      return;
+    }
+    throw new AssertionError("the disk is not full");
   }
 
   private static boolean run(String... command) throws IOException, InterruptedException {
