@@ -76,11 +76,7 @@ public final class PlanDocument {
   public static PlanDocument of(XComponent blank, PlanModel model, int most, int bandRows)
       throws Exception {
     PlanDocument plan = new PlanDocument(blank, model);
-    XCalculatable calculation = Uno.as(XCalculatable.class, blank);
-    calculation.enableAutomaticCalculation(false);
-    plan.build(most, bandRows);
-    calculation.enableAutomaticCalculation(true);
-    calculation.calculate();
+    plan.atOnce(() -> plan.build(most, bandRows));
     return plan;
   }
 
@@ -348,12 +344,18 @@ public final class PlanDocument {
   }
 
   /** Types rows into several tables. */
-  public void fill(Map<String, List<Map<String, Object>>> tables) {
+  public void fill(Map<String, List<Map<String, Object>>> tables) throws Exception {
     atOnce(() -> tables.forEach(this::fill));
   }
 
+  /** Work on a document. */
+  @FunctionalInterface
+  public interface Typing {
+    void run() throws Exception;
+  }
+
   /** Types cells and calculates once, afterwards. */
-  public void atOnce(Runnable typing) {
+  public void atOnce(Typing typing) throws Exception {
     XCalculatable calculation = Uno.as(XCalculatable.class, document);
     calculation.enableAutomaticCalculation(false);
     typing.run();
