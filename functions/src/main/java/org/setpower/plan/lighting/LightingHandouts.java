@@ -16,6 +16,7 @@ import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.setpower.base.Numbers;
+import org.setpower.cable.CableSize;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.common.IssueRow;
 import org.setpower.plan.common.Phrase;
@@ -54,6 +55,14 @@ final class LightingHandouts {
 
   private static final String PLAIN = "{0}";
   private static final String DISTRO = "distro, outlets in use: {0,number,0}";
+  private static final String CONDUCTOR = "{0}, {1}";
+  private static final String CORES = "{0}, cores: {1}";
+  private static final String PIECES = "{0}. Pieces: {1}";
+  private static final String PROTECTED = "{0} · {1,number,0.#} A";
+  private static final String WITH_BREAKER = "{0}, with breaker {1,number,0.#} A";
+  private static final String STOPPED = "{0}. Stop upstream: {1}";
+  private static final String STOP_ALONE = "Stop upstream: {0}";
+  private static final String SINGLES = "{0}, cores: {1}, connect earth first";
 
   private final LightingCalculation plan;
   private final Network network;
@@ -74,7 +83,17 @@ final class LightingHandouts {
 
   /** What stands on papers. */
   static List<String> words() {
-    return List.of(PLAIN, DISTRO);
+    return List.of(
+        PLAIN,
+        DISTRO,
+        CONDUCTOR,
+        CORES,
+        PIECES,
+        PROTECTED,
+        WITH_BREAKER,
+        STOPPED,
+        STOP_ALONE,
+        SINGLES);
   }
 
   /** Legs of a load in words; several where a range has several. */
@@ -271,6 +290,7 @@ final class LightingHandouts {
         LegWord.text(node.legs()),
         flows.shown(node).amps(),
         node.hasNeutral() ? (Double) flows.shownNeutral(node) : null,
+        null,
         withheld,
         nights.of(node),
         plan.stopUpstream(node));
@@ -307,10 +327,10 @@ final class LightingHandouts {
                   amps(load, plan),
                   typed.department(),
                   typed.location(),
-                  typed.from(),
-                  typed.to(),
                   upstream == null ? j.verdict() : Verdict.STOP,
-                  nights.of(load),
+                  protectedOutlet(outlet == first ? typed.place() : outlet.name(), outlet),
+                  stopped(Phrase.of(PLAIN, typed.item()), upstream),
+                  nights.on(load),
                   TICK,
                   upstream);
             })
@@ -319,6 +339,20 @@ final class LightingHandouts {
                 .thenComparing(r -> byNumber(r.place()))
                 .thenComparing(LightingPapers.PluggingRow::toString))
         .toList();
+  }
+
+  /** An outlet with what protects it. */
+  private static Phrase protectedOutlet(String name, Node outlet) {
+    Double breaker = LightingTables.known(Network.protectedPlace(outlet).protectingBreaker());
+    return breaker == null ? Phrase.of(PLAIN, name) : Phrase.of(PROTECTED, name, breaker);
+  }
+
+  /** What stands on a paper, with the stop that feeds it, if any. */
+  private static Phrase stopped(Phrase what, String upstream) {
+    if (upstream == null) {
+      return what;
+    }
+    return what == null ? Phrase.of(STOP_ALONE, upstream) : Phrase.of(STOPPED, what, upstream);
   }
 
   /** A stop above a place of a load; null without one. */
@@ -385,8 +419,9 @@ final class LightingHandouts {
               typed.pieces(),
               typed.size(),
               cable.cores().word(),
+              cable(cable),
               cable.cores().isSingle() ? true : null,
-              feeds(cable.node(), items),
+              stopped(feeds(cable.node(), items), upstream),
               location(cable.node()),
               upstream == null ? plan.runs().row(cable.node().row()).verdict() : Verdict.STOP,
               connector == null ? null : connector.word(),
@@ -395,6 +430,21 @@ final class LightingHandouts {
               upstream));
     }
     return rows;
+  }
+
+  /** Size and cores as its sheath has them, pieces; single cores are laid as a set. */
+  private static Phrase cable(RunCable cable) {
+    String size = cable.typed().size();
+    String cores = cable.cores().word();
+    if (size == null) {
+      return null;
+    }
+    Phrase all =
+        cable.cores().isSingle()
+            ? Phrase.of(SINGLES, size, cores)
+            : CableSize.cores(size) > 0 ? Phrase.of(PLAIN, size) : Phrase.of(CORES, size, cores);
+    String pieces = cable.typed().pieces();
+    return pieces == null ? all : Phrase.of(PIECES, all, pieces);
   }
 
   /** Runs on papers, from the source outward; made once. */
@@ -572,6 +622,8 @@ final class LightingHandouts {
                     l.what(),
                     l.size(),
                     l.cores(),
+                    article(l),
+                    sized(l),
                     l.connector(),
                     LightingTables.known(l.length()),
                     l.required(),
@@ -580,6 +632,22 @@ final class LightingHandouts {
                     l.shortOf(),
                     LightingTables.known(l.breaker())))
         .toList();
+  }
+
+  /** What is ordered, with the breaker that an adaptor needs. */
+  private static Phrase article(OrderList.Line line) {
+    return Double.isNaN(line.breaker())
+        ? Phrase.of(PLAIN, line.what())
+        : Phrase.of(WITH_BREAKER, line.what(), line.breaker());
+  }
+
+  /** Size and cores of what is ordered; null where neither counts. */
+  private static Phrase sized(OrderList.Line line) {
+    if (line.cores().isEmpty()) {
+      return line.size().isEmpty() ? null : Phrase.of(PLAIN, line.size());
+    }
+    boolean number = Character.isDigit(line.cores().charAt(0));
+    return Phrase.of(number ? CORES : CONDUCTOR, line.size(), line.cores());
   }
 
   /** The connector of the cable that feeds a distro; null where it is not known. */
@@ -646,24 +714,5 @@ final class LightingHandouts {
   /** The hours of the clock from one on, past midnight. */
   private static int[] clock(int begins) {
     return IntStream.range(begins, begins + 24).map(h -> h % 24).toArray();
-  }
-
-  List<LightingPapers.ProfileRow> profile() {
-    List<LightingPapers.ProfileRow> rows = new ArrayList<>();
-    plan.generatorStates().values().stream()
-        .filter(s -> s.node() != null)
-        .sorted(Comparator.comparing(s -> Identity.of(s.node().name())))
-        .forEach(
-            s -> {
-              for (int h : clock(s.fuel().begins())) {
-                boolean known = h < s.fuel().profile().size();
-                double load = known ? s.fuel().profile().get(h) : 0;
-                if (load > 0) {
-                  rows.add(
-                      new LightingPapers.ProfileRow(s.node().name(), s.fuel().date(), h, load));
-                }
-              }
-            });
-    return rows;
   }
 }

@@ -16,6 +16,7 @@ import static org.setpower.plan.lighting.LightingSamples.quay;
 import static org.setpower.plan.lighting.LightingSamples.stage;
 import static org.setpower.plan.lighting.LightingSamples.tungsten;
 
+import java.time.LocalTime;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -688,7 +689,7 @@ class LightingRulesTest {
     assertThat(row.breaker()).isEqualTo(16);
     assertThat(row.cable()).isEqualTo("pan1 · 3G2.5 · 20 m");
     assertThat(row.location()).isEqualTo("dike");
-    assertThat(row.from()).isEqualTo(0.75);
+    assertThat(row.on()).isEqualTo(Phrase.of("from {0}", LocalTime.of(18, 0)));
     assertThat(result.rows(LightingPapers.PLUGGING_ROW))
         .extracting(LightingPapers.PluggingRow::outlet)
         .containsExactly("A-2", "A-3");
