@@ -8,6 +8,7 @@ import com.sun.star.document.XUndoManager;
 import com.sun.star.document.XUndoManagerSupplier;
 import com.sun.star.sheet.ValidationAlertStyle;
 import com.sun.star.sheet.XSheetCondition;
+import com.sun.star.lang.XComponent;
 import com.sun.star.sheet.XSpreadsheet;
 import com.sun.star.text.XText;
 import java.io.IOException;
@@ -18,13 +19,17 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.setpower.addin.SharedOffice;
 import org.setpower.command.CommandDriver;
+import org.setpower.command.export.PdfText;
 import org.setpower.office.Office;
 import org.setpower.templates.layout.PlanLayout;
 import org.setpower.templates.lighting.LightingPowerPlan;
@@ -39,9 +44,13 @@ import org.setpower.templates.uno.UnoAccess;
 class LightingPowerPlanIT {
   private static final Path TEMPLATE =
       Path.of("target/sheets/templates/en/lighting-power-plan.ots");
+  private static final Path EXAMPLE =
+      Path.of("target/sheets/examples/lighting-power-plan-example.ods");
   private static final LocalDate DAY_ZERO = LocalDate.of(1899, 12, 30);
 
   private final PlanWorkbook workbook = new LightingPowerPlan().workbook();
+
+  @TempDir Path folder;
 
   private static double day(String date) {
     return ChronoUnit.DAYS.between(DAY_ZERO, LocalDate.parse(date));
@@ -124,7 +133,10 @@ class LightingPowerPlanIT {
 
   /** One distro on 63 A with one lamp: nothing is wrong with it. */
   private PlanSheet quay(Office office) throws IOException {
-    PlanSheet book = PlanSheet.blank(office, TEMPLATE, workbook);
+    return quay(PlanSheet.blank(office, TEMPLATE, workbook));
+  }
+
+  private static PlanSheet quay(PlanSheet book) {
     book.type("project.units", "metric")
         .type("project.rule", "VDE 0298-4")
         .type("project.installation", "free");
@@ -534,8 +546,8 @@ class LightingPowerPlanIT {
    * and 63 A, a smaller distro behind it, 17 rows of loads. A gaffer finds nothing wrong with it.
    */
   @Test
-  void a_night_exterior_on_a_generator_has_no_false_stop(Office office) throws IOException {
-    try (PlanSheet book = quay(office)) {
+  void a_night_exterior_on_a_generator_has_no_false_stop(Office office) throws Exception {
+    try (PlanSheet book = quay(new PlanSheet(office, TEMPLATE, workbook))) {
       book.rows(
           "days",
           row("date", day("2027-02-04"), "call", clock(16, 0), "wrap", clock(3, 0), "warmest", 2));
@@ -651,7 +663,32 @@ class LightingPowerPlanIT {
       // + 1500 + 1800 + 800 + 1300 + 300 + 120 + 300 + 400 = 13 780 W.
       assertThat(book.single("summary.power").replaceAll("[^0-9]", "")).isEqualTo("13780");
       assertThat(book.typedCells()).isLessThanOrEqualTo(180);
+      assertThat(pages(office, book.document())).isBetween(6, 8);
     }
+  }
+
+  /** Every paper of the example, the diagram among them: one page a list, none blank. */
+  @Test
+  void the_example_prints_at_most_twelve_pages(Office office) throws Exception {
+    try (PlanSheet book = new PlanSheet(office, EXAMPLE, workbook)) {
+      assertThat(pages(office, book.document())).isBetween(8, 12);
+    }
+  }
+
+  /** Pages of all papers with their print ranges set and the diagram drawn, as printing does. */
+  private int pages(Office office, XComponent document) throws Exception {
+    CommandDriver.command(office, document, "diagram");
+    CommandDriver.command(office, document, "fit");
+    Path pdf = folder.resolve("papers.pdf");
+    office.store(document, "calc_pdf_Export", pdf);
+    String text = PdfText.of(pdf);
+    for (String paper :
+        List.of("Summary", "Loads by outlet", "Cable pull", "Generator sheet", "Order list")) {
+      assertThat(text).contains(paper);
+    }
+    Matcher count = Pattern.compile("Pages: +(\\d+)").matcher(PdfText.properties(pdf));
+    assertThat(count.find()).isTrue();
+    return Integer.parseInt(count.group(1));
   }
 
   /**

@@ -25,6 +25,7 @@ import org.setpower.plan.finding.Identity;
 import org.setpower.plan.finding.Verdict;
 import org.setpower.plan.lighting.generator.GeneratorJudge;
 import org.setpower.plan.lighting.input.CableTables.Run;
+import org.setpower.plan.lighting.input.CableType;
 import org.setpower.plan.lighting.input.Connection;
 import org.setpower.plan.lighting.input.Connector;
 import org.setpower.plan.lighting.input.LegWord;
@@ -83,7 +84,8 @@ final class LightingHandouts {
 
   /** What stands on papers. */
   static List<String> words() {
-    return List.of(
+    List<String> words = new ArrayList<>(CableType.names());
+    words.addAll(List.of(
         PLAIN,
         DISTRO,
         CONDUCTOR,
@@ -93,7 +95,8 @@ final class LightingHandouts {
         WITH_BREAKER,
         STOPPED,
         STOP_ALONE,
-        SINGLES);
+        SINGLES));
+    return words;
   }
 
   /** Legs of a load in words; several where a range has several. */
@@ -635,7 +638,12 @@ final class LightingHandouts {
   }
 
   /** What is ordered, with the breaker that an adaptor needs. */
-  private static Phrase article(OrderList.Line line) {
+  private Phrase article(OrderList.Line line) {
+    for (CableType type : CableType.values()) {
+      if (line.kind().equals("cable") && line.what().equals(type.word())) {
+        return Phrase.of(type.name(network.isUs()));
+      }
+    }
     return Double.isNaN(line.breaker())
         ? Phrase.of(PLAIN, line.what())
         : Phrase.of(WITH_BREAKER, line.what(), line.breaker());

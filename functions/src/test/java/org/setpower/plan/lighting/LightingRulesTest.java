@@ -576,6 +576,20 @@ class LightingRulesTest {
         order(plan).stream().filter(o -> o.kind().equals("adaptor")).findFirst().orElseThrow();
     assertThat(adaptor.what()).isEqualTo("IEC 60309 32 A 5-pin to IEC 60309 16 A 3-pin");
     assertThat(adaptor.breaker()).isEqualTo(16);
+    assertThat(adaptor.article())
+        .isEqualTo(Phrase.of("{0}, with breaker {1,number,0.#} A", adaptor.what(), 16.0));
+  }
+
+  /** HD 22.4 calls heavy rubber cable H07RN-F; American cable is marked otherwise. */
+  @Test
+  void rubber_cable_is_ordered_by_the_name_of_the_trade() {
+    assertThat(cable(order(quay())).article()).isEqualTo(Phrase.of("rubber cable H07RN-F"));
+    assertThat(order(stage()))
+        .extracting(LightingPapers.OrderRow::article)
+        .contains(Phrase.of("single-core cable"))
+        .doesNotContain(Phrase.of("rubber cable H07RN-F"));
+    Ranges typed = quay().set("runs", 1, "type", "H07RN-F");
+    assertThat(order(typed)).isEqualTo(order(quay()));
   }
 
   @Test
