@@ -170,7 +170,7 @@ class LightingPowerPlanIT {
   void a_sound_plan_has_no_issue_and_every_paper_has_it(Office office) throws IOException {
     try (PlanSheet book = quay(office)) {
       sound(book);
-      assertThat(book.column("plugging.item")).containsExactly("LED 1600 W");
+      assertThat(book.column("plugging.device")).containsExactly("LED 1600 W");
       assertThat(book.column("distribution.place")).containsExactly("A-2");
       assertThat(book.column("pull.to")).containsExactly("A");
       assertThat(book.column("labels.place")).containsExactly("A", "", "A-2");
@@ -179,7 +179,7 @@ class LightingPowerPlanIT {
               "Fed from quay, breaker 63 A.",
               "1 × LED 1600 W",
               "Isolate the supply before any connection is changed.");
-      assertThat(book.column("order.what")).contains("LED 1600 W");
+      assertThat(book.column("order.article")).contains("LED 1600 W");
       assertThat(book.column("outlets.legsOf")).containsExactly("L1: 1, 4 · L2: 2, 5 · L3: 3, 6");
       // 1600 W / (400 V / √3 · 0.98) = 7.07 A, and more at the voltage that arrives
       double volts = number(book, "loads.volts", 1);
@@ -264,7 +264,7 @@ class LightingPowerPlanIT {
       book.rows("runs");
       stops(book, "supplies", 2, "no cable run goes to it");
       stops(book, "loads", 1, "has no supply");
-      assertThat(book.column("plugging.item")).isEmpty();
+      assertThat(book.column("plugging.device")).isEmpty();
       assertThat(book.single("summary.loadsFit")).isEqualTo("0");
       assertThat(book.single("summary.loadsWithheld")).isEqualTo("1");
     }
@@ -280,22 +280,21 @@ class LightingPowerPlanIT {
           "runs",
           with(FEED, "size", "35 mm²", "type", "feeder", "cores", "5 single"),
           row("to", "C", "from", "A-3", "length", 25, "size", "3G2.5", "type", "rubber"));
-      List<String> sizes = book.column("order.size");
-      List<String> cores = book.column("order.cores");
+      List<String> sizes = book.column("order.cable");
       List<String> required = book.column("order.required");
       List<String> spare = book.column("order.spare");
       List<String> singles = new ArrayList<>();
       for (int i = 0; i < sizes.size(); i++) {
-        if (!sizes.get(i).endsWith("mm²")) {
+        if (!sizes.get(i).contains("mm²")) {
           continue;
         }
         // 10 % of one piece is one piece
         assertThat(required.get(i)).isEqualTo("1.0");
         assertThat(spare.get(i)).isEqualTo("1.0");
-        if (sizes.get(i).equals("35 mm²")) {
-          singles.add(cores.get(i));
+        if (sizes.get(i).startsWith("35 mm², ")) {
+          singles.add(sizes.get(i).substring("35 mm², ".length()));
         } else {
-          assertThat(sizes.get(i) + " " + cores.get(i)).isEqualTo("2.5 mm² 3");
+          assertThat(sizes.get(i)).isEqualTo("2.5 mm², cores: 3");
         }
       }
       assertThat(singles).containsExactlyInAnyOrder("L1", "L2", "L3", "neutral", "earth");
@@ -363,7 +362,7 @@ class LightingPowerPlanIT {
       stops(book, "runs", 2, "does not protect this cable");
       assertThat(book.column("loads.verdict")).containsExactly("stop", "ok");
       assertThat(book.column("loads.reasons").get(0)).contains("tail, which feeds it, is a stop");
-      assertThat(book.column("plugging.outlet")).containsExactly("A-3");
+      assertThat(book.column("plugging.protectedOutlet")).containsExactly("A-3 · 16 A");
       assertThat(book.single("summary.loadsWithheld")).isEqualTo("1");
       assertThat(book.column("issues.where")).hasSize(1);
     }
@@ -493,7 +492,8 @@ class LightingPowerPlanIT {
           row("place", "A-5"),
           with(LAMP, "place", "A-6"));
       assertThat(book.column("loads.verdict")).containsExactly("ok", "stop", "stop", "ok");
-      assertThat(book.column("plugging.outlet")).containsExactly("A-2", "A-6");
+      assertThat(book.column("plugging.protectedOutlet"))
+          .containsExactly("A-2 · 16 A", "A-6 · 16 A");
     }
   }
 
@@ -658,7 +658,7 @@ class LightingPowerPlanIT {
           .doesNotContain("stop");
       assertThat(book.single("summary.loadsFit")).isEqualTo("17");
       assertThat(book.single("summary.runsFit")).isEqualTo("3");
-      assertThat(book.column("plugging.item")).hasSize(17);
+      assertThat(book.column("plugging.device")).hasSize(17);
       // LED 3 · 7.07 … the sum of watts, worked out by hand: 1600·2 + 960 + 800 + 400 + 650·2 + 600
       // + 1500 + 1800 + 800 + 1300 + 300 + 120 + 300 + 400 = 13 780 W.
       assertThat(book.single("summary.power").replaceAll("[^0-9]", "")).isEqualTo("13780");
