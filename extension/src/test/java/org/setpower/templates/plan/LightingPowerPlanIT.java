@@ -6,9 +6,9 @@ import static org.assertj.core.api.Assertions.within;
 
 import com.sun.star.document.XUndoManager;
 import com.sun.star.document.XUndoManagerSupplier;
+import com.sun.star.lang.XComponent;
 import com.sun.star.sheet.ValidationAlertStyle;
 import com.sun.star.sheet.XSheetCondition;
-import com.sun.star.lang.XComponent;
 import com.sun.star.sheet.XSpreadsheet;
 import com.sun.star.text.XText;
 import java.io.IOException;

@@ -17,6 +17,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.setpower.base.Numbers;
 import org.setpower.cable.CableSize;
+import org.setpower.cable.InstallationMethod;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.common.IssueRow;
 import org.setpower.plan.common.Phrase;
@@ -58,6 +59,11 @@ final class LightingHandouts {
   private static final String DISTRO = "distro, outlets in use: {0,number,0}";
   private static final String CONDUCTOR = "{0}, {1}";
   private static final String CORES = "{0}, cores: {1}";
+  private static final String ALONE = "alone, not touching others";
+  private static final String TOGETHER = "max. {0,number,0} together";
+  private static final String ON_DRUM = "drum, max. layers: {0,number,0}";
+  private static final String ON_RADIAL = "radial drum";
+  private static final String ON_VENTILATED = "radial drum, ventilated";
   private static final String PIECES = "{0}. Pieces: {1}";
   private static final String PROTECTED = "{0} · {1,number,0.#} A";
   private static final String WITH_BREAKER = "{0}, with breaker {1,number,0.#} A";
@@ -85,17 +91,23 @@ final class LightingHandouts {
   /** What stands on papers. */
   static List<String> words() {
     List<String> words = new ArrayList<>(CableType.names());
-    words.addAll(List.of(
-        PLAIN,
-        DISTRO,
-        CONDUCTOR,
-        CORES,
-        PIECES,
-        PROTECTED,
-        WITH_BREAKER,
-        STOPPED,
-        STOP_ALONE,
-        SINGLES));
+    words.addAll(
+        List.of(
+            PLAIN,
+            DISTRO,
+            CONDUCTOR,
+            CORES,
+            ALONE,
+            TOGETHER,
+            ON_DRUM,
+            ON_RADIAL,
+            ON_VENTILATED,
+            PIECES,
+            PROTECTED,
+            WITH_BREAKER,
+            STOPPED,
+            STOP_ALONE,
+            SINGLES));
     return words;
   }
 
@@ -424,6 +436,8 @@ final class LightingHandouts {
               cable.cores().word(),
               cable(cable),
               cable.cores().isSingle() ? true : null,
+              end(typed.to(), location(cable.node())),
+              laying(cable),
               stopped(feeds(cable.node(), items), upstream),
               location(cable.node()),
               upstream == null ? plan.runs().row(cable.node().row()).verdict() : Verdict.STOP,
@@ -433,6 +447,24 @@ final class LightingHandouts {
               upstream));
     }
     return rows;
+  }
+
+  private static Phrase end(String name, String location) {
+    return location == null ? Phrase.of(PLAIN, name) : Phrase.of(CONDUCTOR, name, location);
+  }
+
+  /** How it has to be laid for its rating to count; null where nobody has decided. */
+  private static Phrase laying(RunCable cable) {
+    InstallationMethod laid = cable.laid();
+    return laid == null
+        ? null
+        : switch (laid.kind()) {
+          case FREE -> Phrase.of(ALONE);
+          case BUNCHED -> Phrase.of(TOGETHER, laid.count());
+          case DRUM -> Phrase.of(ON_DRUM, laid.count());
+          case RADIAL_DRUM -> Phrase.of(ON_RADIAL);
+          case RADIAL_DRUM_VENTILATED -> Phrase.of(ON_VENTILATED);
+        };
   }
 
   /** Size and cores as its sheath has them, pieces; single cores are laid as a set. */

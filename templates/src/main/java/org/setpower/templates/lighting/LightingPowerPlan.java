@@ -354,25 +354,25 @@ public final class LightingPowerPlan implements PlanTemplate {
                         "Cable pull",
                         60,
                         "pull",
-                        "to",
+                        "end",
                         "feeds",
                         "cable",
                         "connector",
                         "from",
                         "length",
-                        "location",
+                        "laying",
                         "nights",
                         "verdict",
                         "tick")
                     .width("tick", 11)
-                    .width("to", 20)
+                    .width("end", 28)
                     .width("feeds", 44)
                     .width("cable", 32)
                     .width("connector", 32)
                     .width("from", 18)
                     .width("length", 14)
-                    .width("location", 20)
-                    .width("nights", 20)
+                    .width("laying", 22)
+                    .width("nights", 18)
                     .width("verdict", 12)),
         PlanTab.page(
                 "Generator sheet",
@@ -395,12 +395,12 @@ public final class LightingPowerPlan implements PlanTemplate {
                         "rcd",
                         "outlet")
                     .width("name", 32)
-                    .width("location", 40)
-                    .width("electrician", 48)
-                    .width("size", 24)
+                    .width("location", 32)
+                    .width("electrician", 40)
+                    .width("size", 16)
                     .width("breaker", 32)
                     .width("rcd", 24)
-                    .width("outlet", 32),
+                    .width("outlet", 56),
                 book.list(
                         "Load and bonding",
                         2,
@@ -427,9 +427,9 @@ public final class LightingPowerPlan implements PlanTemplate {
                         "Reasons", 2, "sheet", "verdict", "name", "refuelOn", "refuelAt", "reasons")
                     .width("verdict", 16)
                     .width("name", 32)
-                    .width("refuelOn", 24)
+                    .width("refuelOn", 32)
                     .width("refuelAt", 24)
-                    .width("reasons", 136)
+                    .width("reasons", 128)
                     .tall(3),
                 PlanText.cautions(FUMES, RCDS, SINGLES, ELECTRICIAN),
                 PlanText.notes("Log", "RCD tested by:                    at:"),

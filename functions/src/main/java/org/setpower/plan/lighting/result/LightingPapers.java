@@ -298,6 +298,16 @@ public final class LightingPapers {
                       + " from memory). Blank for others.")
           Boolean singles,
       @Result(
+              key = "end",
+              heading = "Destination",
+              rule = "As typed, and where the distro or the loads at its end stand.")
+          Phrase end,
+      @Result(
+              key = "laying",
+              heading = "Installation",
+              rule = "What its rating rests on: as typed, else of Project.")
+          Phrase laying,
+      @Result(
               key = "feeds",
               heading = "Feeds",
               rule =
