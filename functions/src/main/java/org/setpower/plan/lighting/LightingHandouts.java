@@ -64,6 +64,9 @@ final class LightingHandouts {
   private static final String ON_DRUM = "drum, max. layers: {0,number,0}";
   private static final String ON_RADIAL = "radial drum";
   private static final String ON_VENTILATED = "radial drum, ventilated";
+  private static final String DEVICES = "{0}. Breakers / RCDs: {1}";
+  private static final String MAIN = "{0}, main breaker {1}";
+  private static final String RCD = "{0}, RCD {1}";
   private static final String PIECES = "{0}. Pieces: {1}";
   private static final String PROTECTED = "{0} · {1,number,0.#} A";
   private static final String WITH_BREAKER = "{0}, with breaker {1,number,0.#} A";
@@ -97,6 +100,9 @@ final class LightingHandouts {
             DISTRO,
             CONDUCTOR,
             CORES,
+            DEVICES,
+            MAIN,
+            RCD,
             ALONE,
             TOGETHER,
             ON_DRUM,
@@ -676,9 +682,77 @@ final class LightingHandouts {
         return Phrase.of(type.name(network.isUs()));
       }
     }
-    return Double.isNaN(line.breaker())
-        ? Phrase.of(PLAIN, line.what())
-        : Phrase.of(WITH_BREAKER, line.what(), line.breaker());
+    if (!Double.isNaN(line.breaker())) {
+      return Phrase.of(WITH_BREAKER, line.what(), line.breaker());
+    }
+    Phrase all = Phrase.of(PLAIN, line.what());
+    for (InputRow<Supply> row : plan.inputs().supplies().filled().toList()) {
+      Supply typed = row.value();
+      boolean named =
+          typed.name() != null
+              && (line.what().equals(typed.name()) || line.what().startsWith(typed.name() + ", "));
+      if (named && line.kind().equals("distro") && typed.type() == SupplyType.DISTRO) {
+        return devices(all, typed);
+      }
+      if (named && line.kind().equals("generator") && typed.type() == SupplyType.GENERATOR) {
+        return generator(all, typed);
+      }
+    }
+    return all;
+  }
+
+  /** A distro with the breakers and RCDs of its outlets. */
+  private Phrase devices(Phrase all, Supply typed) {
+    String devices =
+        plan.inputs()
+            .outlets()
+            .filled()
+            .map(InputRow::value)
+            .filter(g -> Identity.of(g.distro()).equals(Identity.of(typed.name())))
+            .filter(g -> g.numbers() != null && (g.breaker() != null || g.rcd() != null))
+            .map(
+                g ->
+                    g.numbers()
+                        + ": "
+                        + Stream.of(
+                                device(g.breaker(), "A", g.curve() == null ? "" : g.curve().name()),
+                                device(
+                                    g.rcd(), "mA", g.rcdType() == null ? "" : g.rcdType().word()))
+                            .filter(Objects::nonNull)
+                            .collect(Collectors.joining(" / ")))
+            .sorted()
+            .collect(Collectors.joining("; "));
+    return devices.isEmpty() ? all : Phrase.of(DEVICES, all, devices);
+  }
+
+  /** A generator with what it has to have. */
+  private Phrase generator(Phrase all, Supply typed) {
+    Phrase article = all;
+    if (typed.system() != null && typed.volts() != null) {
+      article =
+          Phrase.of(
+              CONDUCTOR,
+              article,
+              typed.system().word() + " " + Numbers.format(typed.volts()) + " V");
+    }
+    if (typed.breaker() != null) {
+      String curve = typed.curve() == null ? "" : typed.curve().name();
+      article = Phrase.of(MAIN, article, device(Numbers.format(typed.breaker()), "A", curve));
+    }
+    if (typed.rcd() != null) {
+      String type = typed.rcdType() == null ? "" : typed.rcdType().word();
+      article = Phrase.of(RCD, article, device(Numbers.format(typed.rcd()), "mA", type));
+    }
+    return article;
+  }
+
+  /** A rating as typed, with its unit where it is a number. */
+  private static String device(String rating, String unit, String kind) {
+    if (rating == null) {
+      return null;
+    }
+    boolean number = Character.isDigit(rating.charAt(0));
+    return (number ? rating + " " + unit + " " + kind : rating).strip();
   }
 
   /** Size and cores of what is ordered; null where neither counts. */

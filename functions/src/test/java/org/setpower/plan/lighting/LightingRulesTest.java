@@ -154,7 +154,23 @@ class LightingRulesTest {
 
   @Test
   void an_open_leg_is_suggested_where_least_flows_and_is_a_check() {
-    Ranges plan = tungsten().row("loads", "item", "LED 1600", "place", "A");
+    Ranges plan =
+        tungsten()
+            .row(
+                "outlets",
+                "distro",
+                "A",
+                "numbers",
+                "7",
+                "connector",
+                "IEC 60309 32 A 5-pin",
+                "breaker",
+                "32",
+                "curve",
+                "C",
+                "rcd",
+                "30")
+            .row("loads", "item", "LED 1600", "place", "A-7");
     assertThat(load(plan, 2).legUsed()).isEqualTo("L1");
     assertThat(keys(load(plan, 2).reasons())).containsExactly("load.legOpen");
     plan.set("loads", 2, "leg", "L2");
