@@ -369,9 +369,9 @@ public final class LightingPowerPlan implements PlanTemplate {
                     .width("feeds", 44)
                     .width("cable", 32)
                     .width("connector", 32)
-                    .width("from", 18)
+                    .width("from", 17)
                     .width("length", 14)
-                    .width("laying", 22)
+                    .width("laying", 21)
                     .width("nights", 18)
                     .width("verdict", 12)),
         PlanTab.page(
