@@ -100,6 +100,7 @@ final class LightingHandouts {
             DISTRO,
             CONDUCTOR,
             CORES,
+            LightingCalculation.RUN_TO,
             DEVICES,
             MAIN,
             RCD,

@@ -109,6 +109,17 @@ class LightingPlugTest {
     assertThat(keys(load(quay(), 1).reasons())).doesNotContain("load.outlet");
   }
 
+  /** NEMA 5 is the pattern of 125 V (NEMA WD 6); type AC is not for electronics (IEC 60364-5-53). */
+  @Test
+  void a_connector_of_another_voltage_stops_and_type_ac_is_a_check() {
+    Ranges plan = quay().set("outlets", 1, "connector", "NEMA 5-20");
+    assertThat(keys(outlet(plan, 1).reasons())).contains("outlet.volts");
+    assertThat(outlet(plan, 1).verdict()).isEqualTo(Verdict.STOP);
+    assertThat(keys(outlet(quay(), 1).reasons())).doesNotContain("outlet.volts", "outlet.rcdAc");
+    assertThat(keys(outlet(quay().set("outlets", 1, "rcdType", "AC"), 1).reasons()))
+        .contains("outlet.rcdAc");
+  }
+
   /** One zero too many would lift the protection of a cable: 3G4 with 320 A. */
   @Test
   void a_makers_rating_far_above_the_table_is_a_check() {

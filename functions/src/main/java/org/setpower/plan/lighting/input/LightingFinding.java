@@ -12,6 +12,11 @@ public enum LightingFinding implements FindingKey {
   INSTALLATION_WRONG("installation.wrong", Severity.DANGER),
   DAY_SHOWN_UNKNOWN("dayShown", Severity.CHECK),
   DAY_TEMPERATURE_OPEN("day.temperature", Severity.CHECK),
+  /** Arguments: min., max. */
+  DAY_TEMPERATURES("day.temperatures", Severity.CHECK),
+  /** Arguments: connector, V. */
+  OUTLET_VOLTS("outlet.volts", Severity.DANGER),
+  RCD_AC("outlet.rcdAc", Severity.CHECK),
   /** Arguments: distro. */
   SUPPLY_NONE("supply.none", Severity.DANGER),
   /** Arguments: name, runs. */
