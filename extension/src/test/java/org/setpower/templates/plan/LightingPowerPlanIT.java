@@ -172,7 +172,7 @@ class LightingPowerPlanIT {
       sound(book);
       assertThat(book.column("plugging.device")).containsExactly("LED 1600 W");
       assertThat(book.column("distribution.place")).containsExactly("A-2");
-      assertThat(book.column("pull.to")).containsExactly("A");
+      assertThat(book.column("pull.end")).containsExactly("A");
       assertThat(book.column("labels.place")).containsExactly("A", "", "A-2");
       assertThat(book.column("labels.plugged"))
           .contains(
@@ -234,7 +234,7 @@ class LightingPowerPlanIT {
           FEED,
           row("to", "B", "from", "A-7", "length", 20, "size", "5G2.5", "type", "rubber"));
       stops(book, "runs", 2, "The upstream breaker of 32 A does not protect this cable");
-      assertThat(book.column("pull.to")).containsExactly("A");
+      assertThat(book.column("pull.end")).containsExactly("A");
       book.rows(
           "runs",
           FEED,
