@@ -210,6 +210,11 @@ final class LightingCalculation {
     return findings;
   }
 
+  /** The name of what feeds a place, without what it is. */
+  static String name(Object feeder) {
+    return String.valueOf(feeder instanceof Phrase run ? run.arguments().get(0) : feeder);
+  }
+
   /** What feeds a place; a cable run has the name of what it feeds. */
   private static Object feeder(Node node) {
     String name = Network.shown(node);

@@ -109,7 +109,9 @@ class LightingPlugTest {
     assertThat(keys(load(quay(), 1).reasons())).doesNotContain("load.outlet");
   }
 
-  /** NEMA 5 is the pattern of 125 V (NEMA WD 6); type AC is not for electronics (IEC 60364-5-53). */
+  /**
+   * NEMA 5 is the pattern of 125 V (NEMA WD 6); type AC is not for electronics (IEC 60364-5-53).
+   */
   @Test
   void a_connector_of_another_voltage_stops_and_type_ac_is_a_check() {
     Ranges plan = quay().set("outlets", 1, "connector", "NEMA 5-20");
