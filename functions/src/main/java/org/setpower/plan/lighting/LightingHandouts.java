@@ -687,7 +687,7 @@ final class LightingHandouts {
       return Phrase.of(WITH_BREAKER, line.what(), line.breaker());
     }
     Phrase all = Phrase.of(PLAIN, line.what());
-    for (InputRow<Supply> row : plan.inputs().supplies().filled().toList()) {
+    for (InputRow<Supply> row : LightingInputs.sorted(plan.inputs().supplies())) {
       Supply typed = row.value();
       boolean named =
           typed.name() != null
