@@ -39,7 +39,8 @@ class FirstTenMinutesIT {
     supplies.type(2, "Name", "A", "Type", "distro");
     outlets.type(1, "Distro", "A", "Numbers", "1–6", "Connector", "IEC 60309 16 A 3-pin");
     outlets.type(1, "Breaker", "16", "RCD", "30");
-    runs.type(1, "To", "A", "From", "quay", "Length", "25", "Size", "5G16", "Type", "rubber");
+    runs.type(
+        1, "Destination", "A", "From", "quay", "Length", "25", "Size", "5G16", "Type", "rubber");
     String[] lamps = {
       "LED fresnel 1 200 W", "LED fresnel 650 W", "LED panel 2 x 1", "haze machine", "tungsten 2 kW"
     };

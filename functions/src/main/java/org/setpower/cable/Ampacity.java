@@ -139,6 +139,15 @@ public record Ampacity(
     };
   }
 
+  /** The same by the lower factors that VDE 0298-4 has for layers on a drum. */
+  Ampacity onDrumOfVde(InstallationMethod laid) {
+    if (laid.kind() != InstallationMethod.Kind.DRUM) {
+      return this;
+    }
+    double share = band("drum layers VDE", laid.count()) / band("drum layers", laid.count());
+    return new Ampacity(tableAmps, ambientFactor, laidFactor * share, amps * share, source);
+  }
+
   private static double band(String kind, int count) {
     for (Factor f : Tables.FACTORS.get(kind)) {
       if (count <= f.upTo) {

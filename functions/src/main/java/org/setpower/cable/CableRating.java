@@ -59,7 +59,8 @@ public final class CableRating {
               ? null
               : Tables.ROWS.get(new Key(used, method, size, marked, Math.min(loaded, 3)));
       if (row != null) {
-        return row.rate(ambient, loaded, laid);
+        Ampacity rating = row.rate(ambient, loaded, laid);
+        return used == RatingRule.VDE_0298 ? rating.onDrumOfVde(laid) : rating;
       }
     }
     return used == RatingRule.VDE_0298 ? null : Ampacity.find(size, method, ambient, loaded, laid);

@@ -36,6 +36,7 @@ final class TransferWords {
       case "distro" -> words.say("distro");
       case "cable" -> words.say("cable");
       case "adaptor" -> words.say("adaptor");
+      case "splitter" -> words.say("splitter");
       case "fuel" -> words.say("fuel");
       case "energy" -> words.say("energy");
       case "running time" -> words.say("running time");

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import com.sun.star.document.XUndoManager;
 import com.sun.star.document.XUndoManagerSupplier;
+import com.sun.star.lang.XComponent;
 import com.sun.star.sheet.ValidationAlertStyle;
 import com.sun.star.sheet.XSheetCondition;
 import com.sun.star.sheet.XSpreadsheet;
@@ -18,13 +19,17 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.setpower.addin.SharedOffice;
 import org.setpower.command.CommandDriver;
+import org.setpower.command.export.PdfText;
 import org.setpower.office.Office;
 import org.setpower.templates.layout.PlanLayout;
 import org.setpower.templates.lighting.LightingPowerPlan;
@@ -39,9 +44,13 @@ import org.setpower.templates.uno.UnoAccess;
 class LightingPowerPlanIT {
   private static final Path TEMPLATE =
       Path.of("target/sheets/templates/en/lighting-power-plan.ots");
+  private static final Path EXAMPLE =
+      Path.of("target/sheets/examples/lighting-power-plan-example.ods");
   private static final LocalDate DAY_ZERO = LocalDate.of(1899, 12, 30);
 
   private final PlanWorkbook workbook = new LightingPowerPlan().workbook();
+
+  @TempDir Path folder;
 
   private static double day(String date) {
     return ChronoUnit.DAYS.between(DAY_ZERO, LocalDate.parse(date));
@@ -124,7 +133,10 @@ class LightingPowerPlanIT {
 
   /** One distro on 63 A with one lamp: nothing is wrong with it. */
   private PlanSheet quay(Office office) throws IOException {
-    PlanSheet book = PlanSheet.blank(office, TEMPLATE, workbook);
+    return quay(PlanSheet.blank(office, TEMPLATE, workbook));
+  }
+
+  private static PlanSheet quay(PlanSheet book) {
     book.type("project.units", "metric")
         .type("project.rule", "VDE 0298-4")
         .type("project.installation", "free");
@@ -158,16 +170,16 @@ class LightingPowerPlanIT {
   void a_sound_plan_has_no_issue_and_every_paper_has_it(Office office) throws IOException {
     try (PlanSheet book = quay(office)) {
       sound(book);
-      assertThat(book.column("plugging.item")).containsExactly("LED 1600 W");
+      assertThat(book.column("plugging.device")).containsExactly("LED 1600 W");
       assertThat(book.column("distribution.place")).containsExactly("A-2");
-      assertThat(book.column("pull.to")).containsExactly("A");
+      assertThat(book.column("pull.end")).containsExactly("A");
       assertThat(book.column("labels.place")).containsExactly("A", "", "A-2");
       assertThat(book.column("labels.plugged"))
           .contains(
               "Fed from quay, breaker 63 A.",
               "1 × LED 1600 W",
               "Isolate the supply before any connection is changed.");
-      assertThat(book.column("order.what")).contains("LED 1600 W");
+      assertThat(book.column("order.article")).contains("LED 1600 W");
       assertThat(book.column("outlets.legsOf")).containsExactly("L1: 1, 4 · L2: 2, 5 · L3: 3, 6");
       // 1600 W / (400 V / √3 · 0.98) = 7.07 A, and more at the voltage that arrives
       double volts = number(book, "loads.volts", 1);
@@ -222,7 +234,7 @@ class LightingPowerPlanIT {
           FEED,
           row("to", "B", "from", "A-7", "length", 20, "size", "5G2.5", "type", "rubber"));
       stops(book, "runs", 2, "The upstream breaker of 32 A does not protect this cable");
-      assertThat(book.column("pull.to")).containsExactly("A");
+      assertThat(book.column("pull.end")).containsExactly("A");
       book.rows(
           "runs",
           FEED,
@@ -252,7 +264,7 @@ class LightingPowerPlanIT {
       book.rows("runs");
       stops(book, "supplies", 2, "no cable run goes to it");
       stops(book, "loads", 1, "has no supply");
-      assertThat(book.column("plugging.item")).isEmpty();
+      assertThat(book.column("plugging.device")).isEmpty();
       assertThat(book.single("summary.loadsFit")).isEqualTo("0");
       assertThat(book.single("summary.loadsWithheld")).isEqualTo("1");
     }
@@ -268,22 +280,21 @@ class LightingPowerPlanIT {
           "runs",
           with(FEED, "size", "35 mm²", "type", "feeder", "cores", "5 single"),
           row("to", "C", "from", "A-3", "length", 25, "size", "3G2.5", "type", "rubber"));
-      List<String> sizes = book.column("order.size");
-      List<String> cores = book.column("order.cores");
+      List<String> sizes = book.column("order.cable");
       List<String> required = book.column("order.required");
       List<String> spare = book.column("order.spare");
       List<String> singles = new ArrayList<>();
       for (int i = 0; i < sizes.size(); i++) {
-        if (!sizes.get(i).endsWith("mm²")) {
+        if (!sizes.get(i).contains("mm²")) {
           continue;
         }
         // 10 % of one piece is one piece
         assertThat(required.get(i)).isEqualTo("1.0");
         assertThat(spare.get(i)).isEqualTo("1.0");
-        if (sizes.get(i).equals("35 mm²")) {
-          singles.add(cores.get(i));
+        if (sizes.get(i).startsWith("35 mm², ")) {
+          singles.add(sizes.get(i).substring("35 mm², ".length()));
         } else {
-          assertThat(sizes.get(i) + " " + cores.get(i)).isEqualTo("2.5 mm² 3");
+          assertThat(sizes.get(i)).isEqualTo("2.5 mm², cores: 3");
         }
       }
       assertThat(singles).containsExactlyInAnyOrder("L1", "L2", "L3", "neutral", "earth");
@@ -351,7 +362,7 @@ class LightingPowerPlanIT {
       stops(book, "runs", 2, "does not protect this cable");
       assertThat(book.column("loads.verdict")).containsExactly("stop", "ok");
       assertThat(book.column("loads.reasons").get(0)).contains("tail, which feeds it, is a stop");
-      assertThat(book.column("plugging.outlet")).containsExactly("A-3");
+      assertThat(book.column("plugging.protectedOutlet")).containsExactly("A-3 · 16 A");
       assertThat(book.single("summary.loadsWithheld")).isEqualTo("1");
       assertThat(book.column("issues.where")).hasSize(1);
     }
@@ -481,7 +492,8 @@ class LightingPowerPlanIT {
           row("place", "A-5"),
           with(LAMP, "place", "A-6"));
       assertThat(book.column("loads.verdict")).containsExactly("ok", "stop", "stop", "ok");
-      assertThat(book.column("plugging.outlet")).containsExactly("A-2", "A-6");
+      assertThat(book.column("plugging.protectedOutlet"))
+          .containsExactly("A-2 · 16 A", "A-6 · 16 A");
     }
   }
 
@@ -534,8 +546,8 @@ class LightingPowerPlanIT {
    * and 63 A, a smaller distro behind it, 17 rows of loads. A gaffer finds nothing wrong with it.
    */
   @Test
-  void a_night_exterior_on_a_generator_has_no_false_stop(Office office) throws IOException {
-    try (PlanSheet book = quay(office)) {
+  void a_night_exterior_on_a_generator_has_no_false_stop(Office office) throws Exception {
+    try (PlanSheet book = quay(new PlanSheet(office, TEMPLATE, workbook))) {
       book.rows(
           "days",
           row("date", day("2027-02-04"), "call", clock(16, 0), "wrap", clock(3, 0), "warmest", 2));
@@ -646,12 +658,37 @@ class LightingPowerPlanIT {
           .doesNotContain("stop");
       assertThat(book.single("summary.loadsFit")).isEqualTo("17");
       assertThat(book.single("summary.runsFit")).isEqualTo("3");
-      assertThat(book.column("plugging.item")).hasSize(17);
+      assertThat(book.column("plugging.device")).hasSize(17);
       // LED 3 · 7.07 … the sum of watts, worked out by hand: 1600·2 + 960 + 800 + 400 + 650·2 + 600
       // + 1500 + 1800 + 800 + 1300 + 300 + 120 + 300 + 400 = 13 780 W.
       assertThat(book.single("summary.power").replaceAll("[^0-9]", "")).isEqualTo("13780");
       assertThat(book.typedCells()).isLessThanOrEqualTo(180);
+      assertThat(pages(office, book.document())).isBetween(6, 8);
     }
+  }
+
+  /** Every paper of the example, the diagram among them: one page a list, none blank. */
+  @Test
+  void the_example_prints_at_most_twelve_pages(Office office) throws Exception {
+    try (PlanSheet book = new PlanSheet(office, EXAMPLE, workbook)) {
+      assertThat(pages(office, book.document())).isBetween(8, 12);
+    }
+  }
+
+  /** Pages of all papers with their print ranges set and the diagram drawn, as printing does. */
+  private int pages(Office office, XComponent document) throws Exception {
+    CommandDriver.command(office, document, "diagram");
+    CommandDriver.command(office, document, "fit");
+    Path pdf = folder.resolve("papers.pdf");
+    office.store(document, "calc_pdf_Export", pdf);
+    String text = PdfText.of(pdf);
+    for (String paper :
+        List.of("Summary", "Loads by outlet", "Cable pull", "Generator sheet", "Order list")) {
+      assertThat(text).contains(paper);
+    }
+    Matcher count = Pattern.compile("Pages: +(\\d+)").matcher(PdfText.properties(pdf));
+    assertThat(count.find()).isTrue();
+    return Integer.parseInt(count.group(1));
   }
 
   /**

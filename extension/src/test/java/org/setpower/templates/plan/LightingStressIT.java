@@ -131,17 +131,21 @@ class LightingStressIT {
     }
   }
 
+  /**
+   * A gaffer put the plan away, whose example took 0.98 s after each edit, at rest on two cores
+   * (33,535 formulas): a full plan takes less than half of it, the fastest of some, whatever else
+   * this machine does.
+   */
+  @Test
+  void an_edit_of_a_full_plan_takes_less_than_half_a_second(Office office) throws Exception {
+    try (PlanSheet book = full(office)) {
+      assertThat(edits(book)[0]).isLessThan(490);
+    }
+  }
+
   /** How long an edit, opening and storing take here and now; {@code bench} says it at rest. */
   private static String times(Office office, PlanSheet book) throws Exception {
-    XCell cell = quantity(book, 0);
-    double[] edits = new double[EDITS];
-    for (int i = 0; i < EDITS; i++) {
-      long start = System.nanoTime();
-      cell.setValue(1 + i % 2);
-      book.single("summary.power");
-      edits[i] = (System.nanoTime() - start) / 1e6;
-    }
-    Arrays.sort(edits);
+    double[] edits = edits(book);
     Path file = office.newFolder().resolve("full.ods");
     long start = System.nanoTime();
     office.store(book.document(), "calc8", file);
@@ -151,6 +155,20 @@ class LightingStressIT {
     double opened = (System.nanoTime() - start) / 1e6;
     return "edit %.0f ms (fastest %.0f), store %.0f ms, open %.0f ms, %d kB"
         .formatted(edits[EDITS / 2], edits[0], stored, opened, Files.size(file) / 1024);
+  }
+
+  /** Milliseconds of some edits of a load, the fastest first. */
+  private static double[] edits(PlanSheet book) throws Exception {
+    XCell cell = quantity(book, 0);
+    double[] edits = new double[EDITS];
+    for (int i = 0; i < EDITS; i++) {
+      long start = System.nanoTime();
+      cell.setValue(1 + i % 2);
+      book.single("summary.power");
+      edits[i] = (System.nanoTime() - start) / 1e6;
+    }
+    Arrays.sort(edits);
+    return edits;
   }
 
   /** The cell of a quantity. */

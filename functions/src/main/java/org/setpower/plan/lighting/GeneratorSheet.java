@@ -75,18 +75,40 @@ final class GeneratorSheet {
     return rating == null ? null : (Numbers.format(rating) + " " + unit + " " + kind).strip();
   }
 
-  /** Connectors of the cable runs from a source. */
+  /** Its outlets in use, and connectors of the cable runs straight from it. */
   private String outlets(Node source) {
     String outlets =
-        source.children().stream()
-            .filter(c -> c.kind() == Node.Kind.RUN && plan.runs().row(c.row()).fit())
-            .map(c -> orders.connector(plan.runStates().get(c.row()).cable()))
+        source.below().stream()
+            .filter(n -> isFirst(n, source))
+            .map(n -> n.kind() == Node.Kind.RUN ? connector(n) : outlet(n))
             .filter(Objects::nonNull)
-            .map(Connector::word)
             .distinct()
             .sorted()
             .collect(Collectors.joining(", "));
     return outlets.isEmpty() ? null : outlets;
+  }
+
+  /** Whether a run or an outlet hangs on a source with at most a breaker between. */
+  private static boolean isFirst(Node node, Node source) {
+    Node at = node.parent();
+    boolean first =
+        at == source || at != null && at.kind() == Node.Kind.BREAKER && at.parent() == source;
+    return first && (node.kind() == Node.Kind.RUN || node.kind() == Node.Kind.OUTLET);
+  }
+
+  private String connector(Node run) {
+    Connector connector =
+        plan.runs().row(run.row()).fit()
+            ? orders.connector(plan.runStates().get(run.row()).cable())
+            : null;
+    return connector == null ? null : connector.word();
+  }
+
+  private String outlet(Node outlet) {
+    Connector connector = plan.network().connector(outlet);
+    return connector == null || !plan.outletJudge().isUsed(outlet)
+        ? null
+        : outlet.name() + " " + connector.word();
   }
 
   private Double leg(Node node, int leg) {

@@ -10,6 +10,7 @@ import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.setpower.plan.common.InputRow;
+import org.setpower.plan.common.Phrase;
 import org.setpower.plan.finding.Finding;
 import org.setpower.plan.finding.Gate;
 import org.setpower.plan.finding.Identity;
@@ -48,6 +49,10 @@ import org.setpower.plan.lighting.protection.SupplyJudge;
 
 /** Everything a lighting power plan knows, calculated once: tree, flows, verdicts. */
 final class LightingCalculation {
+  /** In findings. */
+  static final String RUN_TO = "cable run to {0}";
+
+  private static final String ARROW = "→ ";
   private static final double HOUSEHOLD = 20;
   private static final double LARGE_PLUG = 100;
   private static final double SMALL_PLUG = 5;
@@ -182,7 +187,7 @@ final class LightingCalculation {
           };
       if (upstream.stream().anyMatch(f -> stopsLoads(f, node))) {
         List<Finding> findings = new ArrayList<>(own);
-        findings.add(Finding.of(LightingFinding.LOAD_UPSTREAM, Network.shown(node)));
+        findings.add(Finding.of(LightingFinding.LOAD_UPSTREAM, feeder(node)));
         return findings;
       }
     }
@@ -197,8 +202,23 @@ final class LightingCalculation {
       return own;
     }
     List<Finding> findings = new ArrayList<>(own);
-    findings.add(Finding.of(LightingFinding.LOAD_UPSTREAM, stop));
+    boolean run = stop.startsWith(ARROW);
+    findings.add(
+        Finding.of(
+            LightingFinding.LOAD_UPSTREAM,
+            run ? Phrase.of(RUN_TO, stop.substring(ARROW.length())) : stop));
     return findings;
+  }
+
+  /** The name of what feeds a place, without what it is. */
+  static String name(Object feeder) {
+    return String.valueOf(feeder instanceof Phrase run ? run.arguments().get(0) : feeder);
+  }
+
+  /** What feeds a place; a cable run has the name of what it feeds. */
+  private static Object feeder(Node node) {
+    String name = Network.shown(node);
+    return node.kind() == Node.Kind.RUN ? Phrase.of(RUN_TO, name) : name;
   }
 
   /**
@@ -215,7 +235,7 @@ final class LightingCalculation {
             default -> outlets.row(n.row()).findings().stream().noneMatch(f -> stopsLoads(f, at));
           };
       if (!fit) {
-        return (n.kind() == Node.Kind.RUN ? "→ " : "") + Network.shown(n);
+        return (n.kind() == Node.Kind.RUN ? ARROW : "") + Network.shown(n);
       }
     }
     return null;
@@ -343,6 +363,11 @@ final class LightingCalculation {
     List<Finding> findings = new ArrayList<>(row.findings());
     if (row.value().warmest() == null && !row.unreadable().contains("warmest")) {
       findings.add(Finding.of(LightingFinding.DAY_TEMPERATURE_OPEN));
+    }
+    Double coldest = row.value().coldest();
+    Double warmest = row.value().warmest();
+    if (coldest != null && warmest != null && coldest > warmest) {
+      findings.add(Finding.of(LightingFinding.DAY_TEMPERATURES, coldest, warmest));
     }
     return findings;
   }

@@ -107,7 +107,7 @@ final class LightingDiagram {
     String see =
         all.stream()
             .filter(f -> f.key() == LightingFinding.LOAD_UPSTREAM)
-            .map(f -> String.valueOf(f.arguments().get(0)))
+            .map(f -> LightingCalculation.name(f.arguments().get(0)))
             .findFirst()
             .orElse("");
     List<Finding> stops =

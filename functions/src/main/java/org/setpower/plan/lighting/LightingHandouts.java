@@ -16,6 +16,8 @@ import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.setpower.base.Numbers;
+import org.setpower.cable.CableSize;
+import org.setpower.cable.InstallationMethod;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.common.IssueRow;
 import org.setpower.plan.common.Phrase;
@@ -24,6 +26,7 @@ import org.setpower.plan.finding.Identity;
 import org.setpower.plan.finding.Verdict;
 import org.setpower.plan.lighting.generator.GeneratorJudge;
 import org.setpower.plan.lighting.input.CableTables.Run;
+import org.setpower.plan.lighting.input.CableType;
 import org.setpower.plan.lighting.input.Connection;
 import org.setpower.plan.lighting.input.Connector;
 import org.setpower.plan.lighting.input.LegWord;
@@ -54,6 +57,22 @@ final class LightingHandouts {
 
   private static final String PLAIN = "{0}";
   private static final String DISTRO = "distro, outlets in use: {0,number,0}";
+  private static final String CONDUCTOR = "{0}, {1}";
+  private static final String CORES = "{0}, cores: {1}";
+  private static final String ALONE = "alone, not touching others";
+  private static final String TOGETHER = "max. {0,number,0} together";
+  private static final String ON_DRUM = "drum, max. layers: {0,number,0}";
+  private static final String ON_RADIAL = "radial drum";
+  private static final String ON_VENTILATED = "radial drum, ventilated";
+  private static final String DEVICES = "{0}. Breakers / RCDs: {1}";
+  private static final String MAIN = "{0}, main breaker {1}";
+  private static final String RCD = "{0}, RCD {1}";
+  private static final String PIECES = "{0}. Pieces: {1}";
+  private static final String PROTECTED = "{0} · {1,number,0.#} A";
+  private static final String WITH_BREAKER = "{0}, with breaker {1,number,0.#} A";
+  private static final String STOPPED = "{0}. Stop upstream: {1}";
+  private static final String STOP_ALONE = "Stop upstream: {0}";
+  private static final String SINGLES = "{0}, cores: {1}, connect earth first";
 
   private final LightingCalculation plan;
   private final Network network;
@@ -74,7 +93,29 @@ final class LightingHandouts {
 
   /** What stands on papers. */
   static List<String> words() {
-    return List.of(PLAIN, DISTRO);
+    List<String> words = new ArrayList<>(CableType.names());
+    words.addAll(
+        List.of(
+            PLAIN,
+            DISTRO,
+            CONDUCTOR,
+            CORES,
+            LightingCalculation.RUN_TO,
+            DEVICES,
+            MAIN,
+            RCD,
+            ALONE,
+            TOGETHER,
+            ON_DRUM,
+            ON_RADIAL,
+            ON_VENTILATED,
+            PIECES,
+            PROTECTED,
+            WITH_BREAKER,
+            STOPPED,
+            STOP_ALONE,
+            SINGLES));
+    return words;
   }
 
   /** Legs of a load in words; several where a range has several. */
@@ -271,6 +312,7 @@ final class LightingHandouts {
         LegWord.text(node.legs()),
         flows.shown(node).amps(),
         node.hasNeutral() ? (Double) flows.shownNeutral(node) : null,
+        null,
         withheld,
         nights.of(node),
         plan.stopUpstream(node));
@@ -307,10 +349,10 @@ final class LightingHandouts {
                   amps(load, plan),
                   typed.department(),
                   typed.location(),
-                  typed.from(),
-                  typed.to(),
                   upstream == null ? j.verdict() : Verdict.STOP,
-                  nights.of(load),
+                  protectedOutlet(outlet == first ? typed.place() : outlet.name(), outlet),
+                  stopped(Phrase.of(PLAIN, typed.item()), upstream),
+                  nights.on(load),
                   TICK,
                   upstream);
             })
@@ -319,6 +361,20 @@ final class LightingHandouts {
                 .thenComparing(r -> byNumber(r.place()))
                 .thenComparing(LightingPapers.PluggingRow::toString))
         .toList();
+  }
+
+  /** An outlet with what protects it. */
+  private static Phrase protectedOutlet(String name, Node outlet) {
+    Double breaker = LightingTables.known(Network.protectedPlace(outlet).protectingBreaker());
+    return breaker == null ? Phrase.of(PLAIN, name) : Phrase.of(PROTECTED, name, breaker);
+  }
+
+  /** What stands on a paper, with the stop that feeds it, if any. */
+  private static Phrase stopped(Phrase what, String upstream) {
+    if (upstream == null) {
+      return what;
+    }
+    return what == null ? Phrase.of(STOP_ALONE, upstream) : Phrase.of(STOPPED, what, upstream);
   }
 
   /** A stop above a place of a load; null without one. */
@@ -385,8 +441,11 @@ final class LightingHandouts {
               typed.pieces(),
               typed.size(),
               cable.cores().word(),
+              cable(cable),
               cable.cores().isSingle() ? true : null,
-              feeds(cable.node(), items),
+              end(typed.to(), location(cable.node())),
+              laying(cable),
+              stopped(feeds(cable.node(), items), upstream),
               location(cable.node()),
               upstream == null ? plan.runs().row(cable.node().row()).verdict() : Verdict.STOP,
               connector == null ? null : connector.word(),
@@ -395,6 +454,39 @@ final class LightingHandouts {
               upstream));
     }
     return rows;
+  }
+
+  private static Phrase end(String name, String location) {
+    return location == null ? Phrase.of(PLAIN, name) : Phrase.of(CONDUCTOR, name, location);
+  }
+
+  /** How it has to be laid for its rating to count; null where nobody has decided. */
+  private static Phrase laying(RunCable cable) {
+    InstallationMethod laid = cable.laid();
+    return laid == null
+        ? null
+        : switch (laid.kind()) {
+          case FREE -> Phrase.of(ALONE);
+          case BUNCHED -> Phrase.of(TOGETHER, laid.count());
+          case DRUM -> Phrase.of(ON_DRUM, laid.count());
+          case RADIAL_DRUM -> Phrase.of(ON_RADIAL);
+          case RADIAL_DRUM_VENTILATED -> Phrase.of(ON_VENTILATED);
+        };
+  }
+
+  /** Size and cores as its sheath has them, pieces; single cores are laid as a set. */
+  private static Phrase cable(RunCable cable) {
+    String size = cable.typed().size();
+    String cores = cable.cores().word();
+    if (size == null) {
+      return null;
+    }
+    Phrase all =
+        cable.cores().isSingle()
+            ? Phrase.of(SINGLES, size, cores)
+            : CableSize.cores(size) > 0 ? Phrase.of(PLAIN, size) : Phrase.of(CORES, size, cores);
+    String pieces = cable.typed().pieces();
+    return pieces == null ? all : Phrase.of(PIECES, all, pieces);
   }
 
   /** Runs on papers, from the source outward; made once. */
@@ -572,6 +664,8 @@ final class LightingHandouts {
                     l.what(),
                     l.size(),
                     l.cores(),
+                    article(l),
+                    sized(l),
                     l.connector(),
                     LightingTables.known(l.length()),
                     l.required(),
@@ -580,6 +674,95 @@ final class LightingHandouts {
                     l.shortOf(),
                     LightingTables.known(l.breaker())))
         .toList();
+  }
+
+  /** What is ordered, with the breaker that an adaptor needs. */
+  private Phrase article(OrderList.Line line) {
+    for (CableType type : CableType.values()) {
+      if (line.kind().equals("cable") && line.what().equals(type.word())) {
+        return Phrase.of(type.name(network.isUs()));
+      }
+    }
+    if (!Double.isNaN(line.breaker())) {
+      return Phrase.of(WITH_BREAKER, line.what(), line.breaker());
+    }
+    Phrase all = Phrase.of(PLAIN, line.what());
+    for (InputRow<Supply> row : LightingInputs.sorted(plan.inputs().supplies())) {
+      Supply typed = row.value();
+      boolean named =
+          typed.name() != null
+              && (line.what().equals(typed.name()) || line.what().startsWith(typed.name() + ", "));
+      if (named && line.kind().equals("distro") && typed.type() == SupplyType.DISTRO) {
+        return devices(all, typed);
+      }
+      if (named && line.kind().equals("generator") && typed.type() == SupplyType.GENERATOR) {
+        return generator(all, typed);
+      }
+    }
+    return all;
+  }
+
+  /** A distro with the breakers and RCDs of its outlets. */
+  private Phrase devices(Phrase all, Supply typed) {
+    String devices =
+        plan.inputs()
+            .outlets()
+            .filled()
+            .map(InputRow::value)
+            .filter(g -> Identity.of(g.distro()).equals(Identity.of(typed.name())))
+            .filter(g -> g.numbers() != null && (g.breaker() != null || g.rcd() != null))
+            .map(
+                g ->
+                    g.numbers()
+                        + ": "
+                        + Stream.of(
+                                device(g.breaker(), "A", g.curve() == null ? "" : g.curve().name()),
+                                device(
+                                    g.rcd(), "mA", g.rcdType() == null ? "" : g.rcdType().word()))
+                            .filter(Objects::nonNull)
+                            .collect(Collectors.joining(" / ")))
+            .sorted()
+            .collect(Collectors.joining("; "));
+    return devices.isEmpty() ? all : Phrase.of(DEVICES, all, devices);
+  }
+
+  /** A generator with what it has to have. */
+  private Phrase generator(Phrase all, Supply typed) {
+    Phrase article = all;
+    if (typed.system() != null && typed.volts() != null) {
+      article =
+          Phrase.of(
+              CONDUCTOR,
+              article,
+              typed.system().word() + " " + Numbers.format(typed.volts()) + " V");
+    }
+    if (typed.breaker() != null) {
+      String curve = typed.curve() == null ? "" : typed.curve().name();
+      article = Phrase.of(MAIN, article, device(Numbers.format(typed.breaker()), "A", curve));
+    }
+    if (typed.rcd() != null) {
+      String type = typed.rcdType() == null ? "" : typed.rcdType().word();
+      article = Phrase.of(RCD, article, device(Numbers.format(typed.rcd()), "mA", type));
+    }
+    return article;
+  }
+
+  /** A rating as typed, with its unit where it is a number. */
+  private static String device(String rating, String unit, String kind) {
+    if (rating == null) {
+      return null;
+    }
+    boolean number = Character.isDigit(rating.charAt(0));
+    return (number ? rating + " " + unit + " " + kind : rating).strip();
+  }
+
+  /** Size and cores of what is ordered; null where neither counts. */
+  private static Phrase sized(OrderList.Line line) {
+    if (line.cores().isEmpty()) {
+      return line.size().isEmpty() ? null : Phrase.of(PLAIN, line.size());
+    }
+    boolean number = Character.isDigit(line.cores().charAt(0));
+    return Phrase.of(number ? CORES : CONDUCTOR, line.size(), line.cores());
   }
 
   /** The connector of the cable that feeds a distro; null where it is not known. */
@@ -646,24 +829,5 @@ final class LightingHandouts {
   /** The hours of the clock from one on, past midnight. */
   private static int[] clock(int begins) {
     return IntStream.range(begins, begins + 24).map(h -> h % 24).toArray();
-  }
-
-  List<LightingPapers.ProfileRow> profile() {
-    List<LightingPapers.ProfileRow> rows = new ArrayList<>();
-    plan.generatorStates().values().stream()
-        .filter(s -> s.node() != null)
-        .sorted(Comparator.comparing(s -> Identity.of(s.node().name())))
-        .forEach(
-            s -> {
-              for (int h : clock(s.fuel().begins())) {
-                boolean known = h < s.fuel().profile().size();
-                double load = known ? s.fuel().profile().get(h) : 0;
-                if (load > 0) {
-                  rows.add(
-                      new LightingPapers.ProfileRow(s.node().name(), s.fuel().date(), h, load));
-                }
-              }
-            });
-    return rows;
   }
 }

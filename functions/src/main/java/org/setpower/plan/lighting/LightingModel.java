@@ -63,7 +63,6 @@ public final class LightingModel implements PlanModel {
         LightingPapers.LEG_ROW,
         LightingPapers.BALANCE_ROW,
         LightingPapers.ORDER_ROW,
-        LightingPapers.PROFILE_ROW,
         LightingPapers.HOUR_ROW,
         GeneratorPapers.SHEET_ROW,
         GeneratorPapers.NIGHT_ROW,

@@ -115,7 +115,6 @@ final class LightingTables {
         new ResultRows<>(LightingPapers.LEG_ROW, legs()),
         new ResultRows<>(LightingPapers.BALANCE_ROW, handouts.balance()),
         new ResultRows<>(LightingPapers.ORDER_ROW, handouts.order()),
-        new ResultRows<>(LightingPapers.PROFILE_ROW, handouts.profile()),
         new ResultRows<>(LightingPapers.HOUR_ROW, handouts.hours()),
         new ResultRows<>(GeneratorPapers.SHEET_ROW, generatorSheet.rows()),
         new ResultRows<>(GeneratorPapers.NIGHT_ROW, generatorSheet.nights()),

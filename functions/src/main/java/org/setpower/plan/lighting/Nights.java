@@ -1,6 +1,7 @@
 package org.setpower.plan.lighting;
 
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.time.MonthDay;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -10,6 +11,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import org.setpower.plan.common.Phrase;
+import org.setpower.plan.lighting.input.LoadTables.Load;
 import org.setpower.plan.lighting.load.PlannedLoad;
 import org.setpower.plan.lighting.load.Timeline;
 import org.setpower.plan.lighting.network.Node;
@@ -19,8 +21,12 @@ final class Nights {
   private static final String DAY = "{0}";
   private static final String SPAN = "{0}–{1}";
   private static final String AND = "{0}, {1}";
+  private static final String FROM = "from {0}";
+  private static final String TO = "to {0}";
   private static final String EVERY = "all days";
   private static final String WORST = "all days: worst";
+
+  private static final int MINUTES_A_DAY = 1440;
 
   private final LocalDate shown;
   private final List<LocalDate> days;
@@ -50,7 +56,7 @@ final class Nights {
 
   /** What stands on papers. */
   static List<String> words() {
-    return List.of(DAY, SPAN, AND, EVERY, WORST);
+    return List.of(DAY, SPAN, AND, FROM, TO, EVERY, WORST);
   }
 
   /** Which days a paper is of; null without days. */
@@ -89,6 +95,28 @@ final class Nights {
   /** The days of a load; null where they are not known, or a paper is of one day. */
   Phrase of(PlannedLoad load) {
     return words(ofLoads.get(load));
+  }
+
+  /** The days of a load with its times as typed; null where a paper says both at its head. */
+  Phrase on(PlannedLoad load) {
+    Phrase days = of(load);
+    Phrase times = times(load.row().value());
+    return days == null ? times : times == null ? days : Phrase.of(AND, days, times);
+  }
+
+  private static Phrase times(Load typed) {
+    LocalTime from = clock(typed.from());
+    LocalTime to = clock(typed.to());
+    if (from == null) {
+      return to == null ? null : Phrase.of(TO, to);
+    }
+    return to == null ? Phrase.of(FROM, from) : Phrase.of(SPAN, from, to);
+  }
+
+  private static LocalTime clock(Double share) {
+    return share == null
+        ? null
+        : LocalTime.ofSecondOfDay(Math.round(share * MINUTES_A_DAY) % MINUTES_A_DAY * 60);
   }
 
   /** The days of all that a place feeds. */

@@ -8,6 +8,7 @@ import java.util.Map;
 import org.setpower.base.Numbers;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.finding.Identity;
+import org.setpower.plan.finding.Verdict;
 import org.setpower.plan.lighting.SourceUse;
 import org.setpower.plan.lighting.input.LoadTables.Load;
 import org.setpower.plan.lighting.input.MeasureSystem;
@@ -41,6 +42,9 @@ final class LightingRows {
   private TransferBatch items() {
     List<PlanItem> items = new ArrayList<>();
     for (OrderRow row : plan.result().rows(LightingPapers.ORDER_ROW)) {
+      if (row.kind().equals(Verdict.STOP.code())) {
+        continue; // what is not ordered is withheld below
+      }
       Days days = days(row);
       items.add(
           new PlanItem(
@@ -75,7 +79,8 @@ final class LightingRows {
   private String name(OrderRow row) {
     List<String> parts = new ArrayList<>();
     switch (row.kind()) {
-      case "load" -> parts.add(row.what());
+      case "load", "battery" -> parts.add(row.what());
+      case "splitter" -> parts.add(options.word("splitter") + " " + row.what());
       case "generator" -> parts.add(options.word("generator") + " " + row.size());
       case "distro" -> {
         parts.add((options.word("distro") + " " + row.size()).strip());

@@ -153,6 +153,12 @@ class LightingBatteriesTest {
     Ranges uncharged = twoDays();
     uncharged.rows("loads").remove(1);
     assertThat(keys(load(uncharged).reasons())).contains("batteries.position.dark");
+    // four a night and no charger: eight, and four are short
+    assertThat(type(uncharged).shortOf()).isEqualTo(4);
+    assertThat(LightingPlans.order(uncharged))
+        .filteredOn(o -> o.kind().equals("battery"))
+        .allMatch(o -> o.required() == 8 && o.shortOf() == 4)
+        .hasSize(1);
     // of the first day alone there is enough
     uncharged.set("batteryLoads", 1, "toDay", day("2027-02-01"));
     assertThat(keys(load(uncharged).reasons())).doesNotContain("batteries.position.dark");

@@ -67,6 +67,7 @@ public class LightingContractTest extends PlanContract {
             .set("runs", 1, "size", "3G16", "cores", "5")
             .set("equipment", 1, "plug", "IEC 60309 32 A 3-pin"),
         LightingSamples.quay().set("runs", 1, "size", "H05VV-F 5G16"),
+        LightingSamples.quay().set("outlets", 1, "connector", "NEMA 5-20"),
         LightingSamples.quay()
             .row(
                 "runs",

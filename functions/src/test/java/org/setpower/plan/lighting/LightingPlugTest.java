@@ -1,6 +1,7 @@
 package org.setpower.plan.lighting;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 import static org.setpower.plan.lighting.LightingPlans.keys;
 import static org.setpower.plan.lighting.LightingPlans.load;
 import static org.setpower.plan.lighting.LightingPlans.order;
@@ -92,6 +93,65 @@ class LightingPlugTest {
     Ranges plan = tower(connector).set("outlets", 2, "breaker", breaker);
     plan.set("outlets", 2, "connector", "IEC 60309 63 A 3-pin");
     assertThat(keys(run(plan, 2).reasons()).contains("outlet.connector")).isEqualTo(!right);
+  }
+
+  /**
+   * A lamp on the name of a distro or a generator has neither connector nor RCD (IEC 60364-4-41,
+   * 411.3.3); a single socket outlet is all of it itself.
+   */
+  @Test
+  void a_load_without_an_outlet_stops() {
+    for (String place : List.of("A", "quay")) {
+      Ranges plan = quay().row("loads", "item", "LED 1600", "place", place);
+      assertThat(keys(load(plan, 2).reasons())).as(place).contains("load.outlet");
+      assertThat(load(plan, 2).verdict()).isEqualTo(Verdict.STOP);
+    }
+    assertThat(keys(load(quay(), 1).reasons())).doesNotContain("load.outlet");
+  }
+
+  /**
+   * NEMA 5 is the pattern of 125 V (NEMA WD 6); type AC is not for electronics (IEC 60364-5-53).
+   */
+  @Test
+  void a_connector_of_another_voltage_stops_and_type_ac_is_a_check() {
+    Ranges plan = quay().set("outlets", 1, "connector", "NEMA 5-20");
+    assertThat(keys(outlet(plan, 1).reasons())).contains("outlet.volts");
+    assertThat(outlet(plan, 1).verdict()).isEqualTo(Verdict.STOP);
+    assertThat(keys(outlet(quay(), 1).reasons())).doesNotContain("outlet.volts", "outlet.rcdAc");
+    assertThat(keys(outlet(quay().set("outlets", 1, "rcdType", "AC"), 1).reasons()))
+        .contains("outlet.rcdAc");
+  }
+
+  /** One zero too many would lift the protection of a cable: 3G4 with 320 A. */
+  @Test
+  void a_makers_rating_far_above_the_table_is_a_check() {
+    Ranges plan = quay().set("runs", 1, "makersRating", 640, "ratingSource", "data sheet");
+    assertThat(keys(run(plan, 1).reasons())).contains("run.makerHigh");
+    plan.set("runs", 1, "makersRating", 85);
+    assertThat(keys(run(plan, 1).reasons())).doesNotContain("run.makerHigh");
+  }
+
+  /** VDE 0298-4, from memory: two layers on a drum 0.61, so 2.5 mm² of 25 A carries 15.3 A. */
+  @Test
+  void two_layers_on_a_drum_are_61_percent_by_vde() {
+    Ranges plan = quay().set("project", 1, "rule", "VDE 0298-4");
+    plan.row(
+        "runs",
+        "to",
+        "drum",
+        "from",
+        "A-3",
+        "length",
+        20,
+        "size",
+        "3G2.5",
+        "type",
+        "rubber",
+        "installation",
+        "free");
+    double free = run(plan, 2).rating();
+    plan.set("runs", 2, "installation", "drum 2 layers");
+    assertThat(run(plan, 2).rating()).isCloseTo(0.61 * free, within(1e-6));
   }
 
   /** Five cores end in five pins (IEC 60309-2): they do not go into three. */
@@ -193,6 +253,13 @@ class LightingPlugTest {
       assertThat(keys(run(plan, 2).reasons())).as(size).isEmpty();
       assertThat(run(plan, 2).rating()).isGreaterThanOrEqualTo(16);
     }
+    Ranges compared =
+        quay()
+            .row(
+                "comparison", "system", "1PH", "volts", 230, "watts", 2000, "length", 20, "size",
+                "16");
+    assertThat(compared.calculate().rows(LightingPapers.COMPARISON_ROW).get(0).amps())
+        .isNotNull();
   }
 
   /** 400 V is line to line where 230 V is line to neutral (IEC 60038). */

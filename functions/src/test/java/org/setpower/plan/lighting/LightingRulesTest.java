@@ -16,6 +16,7 @@ import static org.setpower.plan.lighting.LightingSamples.quay;
 import static org.setpower.plan.lighting.LightingSamples.stage;
 import static org.setpower.plan.lighting.LightingSamples.tungsten;
 
+import java.time.LocalTime;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -153,7 +154,23 @@ class LightingRulesTest {
 
   @Test
   void an_open_leg_is_suggested_where_least_flows_and_is_a_check() {
-    Ranges plan = tungsten().row("loads", "item", "LED 1600", "place", "A");
+    Ranges plan =
+        tungsten()
+            .row(
+                "outlets",
+                "distro",
+                "A",
+                "numbers",
+                "7",
+                "connector",
+                "IEC 60309 32 A 5-pin",
+                "breaker",
+                "32",
+                "curve",
+                "C",
+                "rcd",
+                "30")
+            .row("loads", "item", "LED 1600", "place", "A-7");
     assertThat(load(plan, 2).legUsed()).isEqualTo("L1");
     assertThat(keys(load(plan, 2).reasons())).containsExactly("load.legOpen");
     plan.set("loads", 2, "leg", "L2");
@@ -575,6 +592,20 @@ class LightingRulesTest {
         order(plan).stream().filter(o -> o.kind().equals("adaptor")).findFirst().orElseThrow();
     assertThat(adaptor.what()).isEqualTo("IEC 60309 32 A 5-pin to IEC 60309 16 A 3-pin");
     assertThat(adaptor.breaker()).isEqualTo(16);
+    assertThat(adaptor.article())
+        .isEqualTo(Phrase.of("{0}, with breaker {1,number,0.#} A", adaptor.what(), 16.0));
+  }
+
+  /** HD 22.4 calls heavy rubber cable H07RN-F; American cable is marked otherwise. */
+  @Test
+  void rubber_cable_is_ordered_by_the_name_of_the_trade() {
+    assertThat(cable(order(quay())).article()).isEqualTo(Phrase.of("rubber cable H07RN-F"));
+    assertThat(order(stage()))
+        .extracting(LightingPapers.OrderRow::article)
+        .contains(Phrase.of("single-core cable"))
+        .doesNotContain(Phrase.of("rubber cable H07RN-F"));
+    Ranges typed = quay().set("runs", 1, "type", "H07RN-F");
+    assertThat(order(typed)).isEqualTo(order(quay()));
   }
 
   @Test
@@ -688,7 +719,7 @@ class LightingRulesTest {
     assertThat(row.breaker()).isEqualTo(16);
     assertThat(row.cable()).isEqualTo("pan1 · 3G2.5 · 20 m");
     assertThat(row.location()).isEqualTo("dike");
-    assertThat(row.from()).isEqualTo(0.75);
+    assertThat(row.on()).isEqualTo(Phrase.of("from {0}", LocalTime.of(18, 0)));
     assertThat(result.rows(LightingPapers.PLUGGING_ROW))
         .extracting(LightingPapers.PluggingRow::outlet)
         .containsExactly("A-2", "A-3");

@@ -61,10 +61,18 @@ class LightingTransferTest {
     Ranges plan = LightingSamples.quay().row("loads", "item", "crane", "place", "Z-9");
     TransferBatch batch = batch(TransferWay.LIGHTING_TO_QUOTE, plan, false);
     assertThat(batch.withheld()).containsExactly("crane (#2)");
-    assertThat(batch.rows()).noneMatch(r -> r.cells().containsValue("crane"));
+    assertThat(values(batch, "item")).noneMatch(v -> v.toString().contains("crane")).hasSize(3);
     plan.set("loads", 2, "quantity", 3);
     assertThat(batch(TransferWay.LIGHTING_TO_QUOTE, plan, false).withheld())
         .containsExactly("crane × 3 (#2)");
+  }
+
+  /** A splitter and batteries are no cable: they have neither cores nor size. */
+  @Test
+  void a_splitter_keeps_its_name() {
+    Ranges plan = LightingSamples.quay().row("loads", "item", "LED 1600", "place", "A-2");
+    assertThat(values(batch(TransferWay.LIGHTING_TO_QUOTE, plan, false), "item"))
+        .contains(List.of("splitter IEC 60309 16 A 3-pin, 1 to 2"));
   }
 
   /** 1600 W from call at 07:00 to wrap at 18:00: 17.6 kWh. */

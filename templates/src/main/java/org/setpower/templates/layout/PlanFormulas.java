@@ -54,7 +54,7 @@ public final class PlanFormulas {
     }
     tab.parts().stream()
         .filter(p -> p instanceof PlanList && !tab.isPage())
-        .findFirst()
+        .min(java.util.Comparator.comparing(p -> !p.title().equals(tab.name()))) // its own, else
         .ifPresent(p -> parts.add("\"" + layout.words().of("Rows") + " \"&" + rows((PlanList) p)));
     if (tab.isPaper() && !tab.isSent()) {
       parts.add("\"" + layout.words().of("printed") + " \"&" + PlanNames.TODAY);

@@ -84,7 +84,7 @@ public final class LightingPowerPlan implements PlanTemplate {
                     .more("upstream", "volts", "power")),
         PlanTab.of(
                 "Cable runs",
-                "One row for each cable run: to, from, length, size and type first. From names an"
+                "One row for each cable run: destination, from, length, size and type first. From names an"
                     + " outlet, a source or the end of another run.")
             .with(
                 book.table("runs")
@@ -297,12 +297,14 @@ public final class LightingPowerPlan implements PlanTemplate {
                         "legs",
                         "amps",
                         "neutral",
+                        "clamp",
                         "nights",
                         "upstream",
                         "withheld")
                     .width("place", 22)
                     .width("connector", 38)
-                    .width("plugged", 76)
+                    .width("plugged", 70)
+                    .width("clamp", 18)
                     .width("breaker", 16)
                     .width("rcd", 14)
                     .width("legs", 18)
@@ -320,85 +322,70 @@ public final class LightingPowerPlan implements PlanTemplate {
                         "",
                         120,
                         "plugging",
-                        "outlet",
-                        "item",
+                        "protectedOutlet",
+                        "device",
                         "cable",
+                        "on",
                         "quantity",
                         "legs",
                         "amps",
-                        "breaker",
                         "location",
-                        "nights",
-                        "from",
-                        "to",
                         "verdict",
-                        "upstream",
                         "tick")
-                    .width("tick", 16)
-                    .width("outlet", 24)
-                    .width("item", 34)
-                    .width("quantity", 12)
-                    .width("legs", 14)
-                    .width("amps", 16)
-                    .width("breaker", 16)
-                    .width("cable", 42)
-                    .width("location", 22)
-                    .width("nights", 26)
-                    .width("from", 14)
-                    .width("to", 14)
-                    .width("verdict", 14)
-                    .width("upstream", 18)),
+                    .width("tick", 11)
+                    .width("protectedOutlet", 26)
+                    .width("device", 44)
+                    .width("cable", 32)
+                    .width("on", 32)
+                    .width("quantity", 11)
+                    .width("legs", 12)
+                    .width("amps", 14)
+                    .width("location", 18)
+                    .width("verdict", 12)),
         PlanTab.of("Cable pull", "Which cable is laid where. " + DRUMS)
             .hidden()
             .upright()
             .with(
                 PlanText.cautions(SINGLES),
                 book.lines("", "summary", "day", "runsWithheld"),
-                book.list("Cable by size", 8, "lengths", "size", "cores", "length", "runs"),
+                book.list("Cable by size", 8, "lengths", "size", "cores", "length", "runs")
+                    .width("size", 20),
                 book.list(
                         "Cable pull",
                         60,
                         "pull",
-                        "to",
+                        "end",
                         "feeds",
+                        "cable",
+                        "connector",
                         "from",
                         "length",
-                        "pieces",
-                        "size",
-                        "cores",
-                        "connector",
-                        "singles",
-                        "location",
+                        "laying",
                         "nights",
                         "verdict",
-                        "upstream",
                         "tick")
-                    .width("tick", 16)
-                    .width("to", 24)
-                    .width("from", 36)
-                    .width("length", 16)
-                    .width("pieces", 22)
-                    .width("size", 16)
-                    .width("cores", 16)
-                    .width("connector", 26)
-                    .width("singles", 16)
-                    .width("feeds", 46)
-                    .width("location", 22)
-                    .width("nights", 26)
-                    .width("verdict", 14)
-                    .width("upstream", 18)),
+                    .width("tick", 11)
+                    .width("end", 28)
+                    .width("feeds", 44)
+                    .width("cable", 32)
+                    .width("connector", 32)
+                    .width("from", 17)
+                    .width("length", 14)
+                    .width("laying", 21)
+                    .width("nights", 18)
+                    .width("verdict", 12)),
         PlanTab.page(
                 "Generator sheet",
                 "For the generator operator: what to connect, running times, fuel, log.")
             .hidden()
-            .grid(24)
+            .grid(29, 8)
             .flowing()
-            .prints(24)
+            .prints(12)
             .with(
                 book.lines("", "summary", "day"),
                 book.list(
                         "What to connect",
-                        4,
+                        2,
                         "sheet",
                         "name",
                         "location",
@@ -409,14 +396,14 @@ public final class LightingPowerPlan implements PlanTemplate {
                         "outlet")
                     .width("name", 32)
                     .width("location", 32)
-                    .width("electrician", 32)
+                    .width("electrician", 40)
                     .width("size", 16)
-                    .width("breaker", 24)
+                    .width("breaker", 32)
                     .width("rcd", 24)
-                    .width("outlet", 32),
+                    .width("outlet", 56),
                 book.list(
                         "Load and bonding",
-                        4,
+                        2,
                         "sheet",
                         "name",
                         "bond",
@@ -427,50 +414,47 @@ public final class LightingPowerPlan implements PlanTemplate {
                         "needed",
                         "left",
                         "share")
-                    .width("name", 24)
-                    .width("bond", 24)
+                    .width("name", 32)
+                    .width("bond", 32)
                     .width("amps1", 16)
                     .width("amps2", 16)
                     .width("amps3", 16)
-                    .width("neutral", 24)
-                    .width("needed", 24)
-                    .width("left", 24)
+                    .width("neutral", 32)
+                    .width("needed", 32)
+                    .width("left", 32)
                     .width("share", 24),
                 book.list(
-                        "Reasons", 4, "sheet", "verdict", "name", "refuelOn", "refuelAt", "reasons")
+                        "Reasons", 2, "sheet", "verdict", "name", "refuelOn", "refuelAt", "reasons")
                     .width("verdict", 16)
-                    .width("name", 24)
-                    .width("refuelOn", 24)
+                    .width("name", 32)
+                    .width("refuelOn", 32)
                     .width("refuelAt", 24)
-                    .width("reasons", 104)
-                    .tall(4),
+                    .width("reasons", 128)
+                    .tall(3),
                 PlanText.cautions(FUMES, RCDS, SINGLES, ELECTRICIAN),
                 PlanText.notes("Log", "RCD tested by:                    at:"),
                 book.list(
                         "Running times and log",
-                        12,
+                        60,
                         "nights",
                         "generator",
                         "date",
                         "start",
                         "stop",
                         "hours",
+                        "mean",
                         "fuel",
                         "meter",
                         "delivered")
                     .width("generator", 24)
-                    .width("date", 24)
+                    .width("date", 32)
                     .width("start", 24)
                     .width("stop", 24)
                     .width("hours", 16)
+                    .width("mean", 24)
                     .width("fuel", 24)
                     .width("meter", 32)
-                    .width("delivered", 24),
-                book.list("Load by hour", 96, "profile", "generator", "date", "hour", "load")
-                    .width("generator", 64)
-                    .width("date", 32)
-                    .width("hour", 32)
-                    .width("load", 32)),
+                    .width("delivered", 32)),
         PlanTab.of("Order list", "What the plan needs on all its days, and what of it is short.")
             .hidden()
             .upright()
@@ -481,27 +465,23 @@ public final class LightingPowerPlan implements PlanTemplate {
                         80,
                         "order",
                         "kind",
-                        "what",
-                        "size",
-                        "cores",
+                        "article",
+                        "cable",
                         "connector",
                         "length",
-                        "breaker",
                         "required",
                         "spare",
                         "stock",
                         "short")
-                    .width("kind", 20)
-                    .width("what", 46)
-                    .width("size", 20)
-                    .width("cores", 16)
-                    .width("connector", 42)
-                    .width("length", 16)
-                    .width("breaker", 16)
-                    .width("required", 17)
-                    .width("spare", 14)
-                    .width("stock", 14)
-                    .width("short", 14)),
+                    .width("kind", 18)
+                    .width("article", 52)
+                    .width("cable", 34)
+                    .width("connector", 38)
+                    .width("length", 14)
+                    .width("required", 15)
+                    .width("spare", 12)
+                    .width("stock", 12)
+                    .width("short", 12)),
         PlanTab.of("Distro labels", "A label for each distro, to be cut out and taped to it.")
             .hidden()
             .upright()

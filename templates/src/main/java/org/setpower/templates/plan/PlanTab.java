@@ -30,6 +30,7 @@ public final class PlanTab {
   private String basis = "";
   private int printed;
   private int grid = GRID;
+  private int gridWidth;
   private int ink = CellStyle.Ink.NONE;
 
   private PlanTab(String name, String lead) {
@@ -67,6 +68,13 @@ public final class PlanTab {
       throw new IllegalArgumentException(name + " is not as wide as " + columns + " columns");
     }
     grid = columns;
+    return this;
+  }
+
+  /** Its page is wider than the paper, and printed smaller: lists of many columns. */
+  public PlanTab grid(int columns, int millimetres) {
+    grid = columns;
+    gridWidth = millimetres;
     return this;
   }
 
@@ -183,7 +191,7 @@ public final class PlanTab {
 
   /** The width of each column of its page in millimetres. */
   public int gridWidth() {
-    return PAGE_WIDTH / grid;
+    return gridWidth == 0 ? PAGE_WIDTH / grid : gridWidth;
   }
 
   /** So many of twelve parts of the width of its page, in columns. */

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.setpower.templates.layout.PlanLayout;
 import org.setpower.templates.layout.PlanLayout.Column;
 import org.setpower.templates.lighting.LightingPowerPlan;
@@ -16,6 +18,16 @@ import org.setpower.text.MessageCatalog;
 class LightingSheetTest {
   private static final int PAPERS = 12;
   private static final int FORMULAS = 9000;
+
+  /** Type of cells, and what a paper in the hand of a rigger may be shrunk to; from memory. */
+  private static final double TYPE = 10;
+
+  private static final double READABLE = 8;
+
+  /** A4 without its margins of 10 mm: ISO 216. */
+  private static final double SHORT = 190;
+
+  private static final double LONG = 277;
 
   private final PlanWorkbook workbook = new LightingPowerPlan().workbook();
   private final PlanLayout layout =
@@ -30,6 +42,23 @@ class LightingSheetTest {
       boolean list = paper.parts().get(paper.parts().size() - 1) instanceof PlanList;
       assertThat(list ? paper.printed() : 1).as(paper.name()).isPositive();
     }
+  }
+
+  /** The office shrinks what is wider than the paper, and enlarges nothing. */
+  @ParameterizedTest
+  @ValueSource(strings = {"en", "de", "fr", "es", "en-US"})
+  void papers_are_printed_in_readable_type(String language) {
+    PlanLayout in =
+        new PlanLayout(workbook, MessageCatalog.in(language, MessageCatalog.Speaker.SHEETS));
+    assertThat(workbook.tabs().stream().filter(PlanTab::isPaper))
+        .allSatisfy(
+            paper -> {
+              double wide = in.widths(paper).stream().mapToInt(w -> w).sum();
+              double fits = paper.isUpright() ? SHORT : LONG;
+              assertThat(TYPE * Math.min(1, fits / wide))
+                  .as(paper.name() + ": " + wide + " mm")
+                  .isGreaterThanOrEqualTo(READABLE);
+            });
   }
 
   @Test

@@ -623,12 +623,51 @@ public final class BatteryDays {
         var type = stock.size() < row.number() ? null : stock.get(row.number() - 1);
         fewest = most(fewest, type == null ? null : type.fewest());
       }
+      fewest = most(fewest, uncharged(row));
       if (fewest != null && fewest > 0 && row.value().type() != null) {
         Double owned = row.value().owned();
         orders.add(new Order(row.value().type(), fewest, owned == null ? Double.NaN : owned));
       }
     }
     return orders;
+  }
+
+  /**
+   * Batteries of a type that last all days, the nights without a charger, where lights on it go
+   * dark though each day alone has enough: one is not charged by the next call. Else null.
+   */
+  private Integer uncharged(InputRow<BatteryType> row) {
+    if (!isDark(row.value().type())) {
+      return null;
+    }
+    int sum = 0;
+    for (Day day : days.values()) {
+      var stock = day.rows("stock", BatteryDayResults.StockResult.class);
+      var type = stock.size() < row.number() ? null : stock.get(row.number() - 1);
+      Integer one = type == null ? null : most(type.fewest(), type.uncharged());
+      Integer fewest = type == null ? null : type.fewest();
+      if (fewest != null && fewest > LightingSettings.or(row.value().owned(), 0.0)) {
+        return null; // that day alone is short, and says so
+      }
+      sum += one == null ? 0 : one;
+    }
+    return sum;
+  }
+
+  private boolean isDark(String type) {
+    for (Day day : days.values()) {
+      var positions = day.rows("positions", BatteryDayResults.PositionResult.class);
+      for (InputRow<BatteryLoad> load : inputs.batteryLoads().filled().toList()) {
+        int place = day.loads.indexOf(load.number());
+        if (place >= 0
+            && Identity.of(load.value().battery()).equals(Identity.of(type))
+            && positions.get(place).dark() != null
+            && positions.get(place).dark() > 0) {
+          return true;
+        }
+      }
+    }
+    return false;
   }
 
   /** Lights of an item on batteries on the day that has most. */
@@ -661,6 +700,10 @@ public final class BatteryDays {
       fewest = most(fewest, type == null ? null : type.fewest());
       uncharged = most(uncharged, type == null ? null : type.uncharged());
       shortOf = most(shortOf, type == null ? null : type.shortOf());
+    }
+    Integer all = uncharged(row);
+    if (all != null) {
+      shortOf = most(shortOf, (int) Math.ceil(all - LightingSettings.or(row.value().owned(), 0.0)));
     }
     return new BatteryResults.TypeResult(
         Finding.verdict(findings), findings, fewest, uncharged, shortOf);

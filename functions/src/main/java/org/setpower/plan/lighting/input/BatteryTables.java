@@ -77,7 +77,7 @@ public final class BatteryTables {
               min = 0,
               max = 1,
               blank = "Blank: to wrap.",
-              help = "When it is switched off. At or before From: next morning.")
+              help = "When it is switched off. At or before On from: next morning.")
           Double to,
       @Input(key = "converter", like = BatteryDayInputs.PowerDraw.class) Double converter,
       @Input(

@@ -16,7 +16,7 @@ public final class CableTables {
   /** A cable from a place to a distro, or to an end that loads name. */
   @Table(key = "runs", heading = "Cable runs", rows = 100)
   public record Run(
-      @Input(key = "to", heading = "To", help = "Distro it feeds, or a name for its end.")
+      @Input(key = "to", heading = "Destination", help = "Distro it feeds, or a name for its end.")
           String to,
       @Input(
               key = "from",

@@ -1,27 +1,43 @@
 package org.setpower.plan.lighting.input;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.setpower.base.TextEnum;
 
 /** What a cable is made as; it decides the table of ratings. */
 public enum CableType implements TextEnum {
   /** Light cord of H05 types, or of type SJ. */
-  CORD("cord"),
+  CORD("cord", "light cord"),
   /** Heavy rubber cable of H07RN-F, or of types S and W. */
-  RUBBER("rubber"),
+  RUBBER("rubber", "rubber cable", "H07RN-F"),
   /** Single-core cable. */
-  FEEDER("feeder", "single-core"),
+  FEEDER("feeder", "single-core cable", "single-core"),
   /** Fixed wiring. */
-  BUILDING("building"),
+  BUILDING("building", "building cable"),
   /** Several circuits in one sheath, as a 19-pin cable. */
-  MULTI_CIRCUIT("multi-circuit", "19-pin");
+  MULTI_CIRCUIT("multi-circuit", "multi-circuit cable", "19-pin");
+
+  /** A rental house in Europe knows it by its type; others by its sheath. */
+  private static final String HARMONISED = "rubber cable H07RN-F";
 
   private final String word;
+  private final String name;
   private final List<String> alsoWritten;
 
-  CableType(String word, String... alsoWritten) {
+  CableType(String word, String name, String... alsoWritten) {
     this.word = word;
+    this.name = name;
     this.alsoWritten = List.of(alsoWritten);
+  }
+
+  /** What all types are called on an order. */
+  public static List<String> names() {
+    return Stream.concat(Stream.of(HARMONISED), Stream.of(values()).map(t -> t.name)).toList();
+  }
+
+  /** What it is called on an order. */
+  public String name(boolean us) {
+    return this == RUBBER && !us ? HARMONISED : name;
   }
 
   @Override

@@ -27,6 +27,7 @@ public enum Connector implements TextEnum {
   MULTI_19("19-pin", 20, 19),
   TERMINALS("terminals", 6000, 5);
 
+  private static final double MOST_OF_NEMA_5 = 140;
   private static final double FUSED_PLUG = 32;
   private static final double SHARED_CIRCUIT = 20;
   private static final int THREE = 3;
@@ -58,6 +59,11 @@ public enum Connector implements TextEnum {
   /** Whether so many legs, or a pair of them, end in a pin each. */
   public boolean hasPins(int legs) {
     return !isPlug() || legs < pins - 1 || legs + 1 == pins && legs < THREE;
+  }
+
+  /** NEMA 5 is the pattern of 125 V to earth (NEMA WD 6); with a margin for 127 V. */
+  public boolean isFor(double volts) {
+    return this != NEMA_15 && this != NEMA_20 || volts <= MOST_OF_NEMA_5;
   }
 
   /** What it is made for, A. */

@@ -12,6 +12,11 @@ public enum LightingFinding implements FindingKey {
   INSTALLATION_WRONG("installation.wrong", Severity.DANGER),
   DAY_SHOWN_UNKNOWN("dayShown", Severity.CHECK),
   DAY_TEMPERATURE_OPEN("day.temperature", Severity.CHECK),
+  /** Arguments: min., max. */
+  DAY_TEMPERATURES("day.temperatures", Severity.CHECK),
+  /** Arguments: connector, V. */
+  OUTLET_VOLTS("outlet.volts", Severity.DANGER),
+  RCD_AC("outlet.rcdAc", Severity.CHECK),
   /** Arguments: distro. */
   SUPPLY_NONE("supply.none", Severity.DANGER),
   /** Arguments: name, runs. */
@@ -74,6 +79,8 @@ public enum LightingFinding implements FindingKey {
   SIZE_UNREADABLE("run.size", Severity.DANGER),
   /** Arguments: size, type, rule. */
   RATING_UNKNOWN("run.rating", Severity.DANGER),
+  /** Arguments: maker's rating, A of the table. */
+  MAKER_HIGH("run.makerHigh", Severity.CHECK),
   CLOSED_DRUM("run.closedDrum", Severity.DANGER),
   /** Arguments: °C. */
   TOO_HOT("run.hot", Severity.DANGER),
@@ -142,6 +149,8 @@ public enum LightingFinding implements FindingKey {
   UNDERVOLTAGE_DIM("load.dim", Severity.CHECK),
   /** Arguments: V, highest V. */
   OVERVOLTAGE("load.overvoltage", Severity.DANGER),
+  /** Arguments: place. */
+  LOAD_OUTLET("load.outlet", Severity.DANGER),
   /** Arguments: what feeds it. */
   LOAD_UPSTREAM("load.upstream", Severity.DANGER),
   /** Arguments: source, time. */

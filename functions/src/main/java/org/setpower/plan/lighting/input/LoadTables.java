@@ -161,7 +161,7 @@ public final class LoadTables {
           LocalDate toDay,
       @Input(
               key = "from",
-              heading = "From",
+              heading = "On from",
               unit = ProjectTables.CLOCK,
               min = 0,
               max = 1,
@@ -172,12 +172,12 @@ public final class LoadTables {
           Double from,
       @Input(
               key = "to",
-              heading = "To",
+              heading = "On to",
               unit = ProjectTables.CLOCK,
               min = 0,
               max = 1,
               blank = "Blank: to Wrap.",
-              help = "When it is switched off. At or before From: next morning.")
+              help = "When it is switched off. At or before On from: next morning.")
           Double to,
       @Input(
               key = "connection",

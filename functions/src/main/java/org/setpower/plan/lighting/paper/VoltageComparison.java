@@ -60,7 +60,7 @@ public final class VoltageComparison {
         findings.add(Finding.of(CommonFinding.BLANK_CELL, CableTables.COMPARISON.column(key)));
       }
     }
-    CableSize size = RunCable.size(all.size());
+    CableSize size = RunCable.size(all.size(), units);
     if (size == null && all.size() != null) {
       findings.add(Finding.of(LightingFinding.SIZE_UNREADABLE, all.size()));
     }

@@ -6,6 +6,7 @@ import org.setpower.plan.lighting.input.Connection;
 import org.setpower.plan.lighting.input.Connector;
 import org.setpower.plan.lighting.input.InrushClass;
 import org.setpower.plan.lighting.input.LightingFinding;
+import org.setpower.plan.lighting.input.SupplyType;
 import org.setpower.plan.lighting.load.Flows;
 import org.setpower.plan.lighting.load.PlannedLoad;
 import org.setpower.plan.lighting.network.Network;
@@ -53,6 +54,7 @@ public final class LoadJudge {
 
   /** Adds what is wrong with voltage and plug. */
   public void judge(PlannedLoad load) {
+    outlet(load);
     double volts = volts(load);
     if (Double.isNaN(volts)) {
       return;
@@ -71,6 +73,21 @@ public final class LoadJudge {
     double nominal = nominal(load, load.parts().get(0).node());
     if (max != null && nominal > max) {
       findings.add(Finding.of(LightingFinding.OVERVOLTAGE, nominal, max));
+    }
+  }
+
+  /**
+   * A lamp has a plug: it hangs on an outlet, whose breaker and RCD are known (IEC 60364-4-41,
+   * 411.3.3). Only a single socket outlet stands for itself.
+   */
+  private void outlet(PlannedLoad load) {
+    for (PlannedLoad.Part part : load.parts()) {
+      Node node = part.node();
+      if (node.kind() == Node.Kind.SUPPLY
+          && network.supply(node).type() != SupplyType.SOCKET_OUTLET) {
+        load.findings().add(Finding.of(LightingFinding.LOAD_OUTLET, node.name()));
+        return;
+      }
     }
   }
 

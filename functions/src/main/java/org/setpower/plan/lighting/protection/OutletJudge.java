@@ -12,6 +12,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import org.setpower.cable.RatingRule;
 import org.setpower.plan.finding.Finding;
+import org.setpower.plan.lighting.input.Connector;
 import org.setpower.plan.lighting.input.LegWord;
 import org.setpower.plan.lighting.input.LightingFinding;
 import org.setpower.plan.lighting.input.LightingSettings;
@@ -146,6 +147,20 @@ public final class OutletJudge {
     }
   }
 
+  /** A connector of another voltage, and an RCD that electronics may blind (IEC 60364-5-53). */
+  private void volts(Connector connector, List<Node> fed, List<Finding> findings) {
+    if (fed.isEmpty()) {
+      return;
+    }
+    double volts = network.legVolts(fed.get(0).root());
+    if (connector != null && !connector.isFor(volts)) {
+      findings.add(Finding.of(LightingFinding.OUTLET_VOLTS, connector.word(), volts));
+    }
+    if (fed.stream().anyMatch(n -> n.rcd().isThere() && n.rcd().type() == RcdType.AC)) {
+      findings.add(Finding.of(LightingFinding.RCD_AC));
+    }
+  }
+
   /** Plugs at one time. */
   Plugs plugs() {
     return plugs;
@@ -183,6 +198,7 @@ public final class OutletJudge {
         .findFirst()
         .ifPresent(n -> rcd(row, Network.protectedPlace(n), findings));
     rcds(fed.stream().filter(n -> n.rcd().isThere()).toList(), findings);
+    volts(typed.connector(), fed, findings);
     if (typed.together() != null) {
       findings.removeIf(f -> f.key() == LightingFinding.RCD_SELECTIVITY);
     }

@@ -48,11 +48,7 @@ public record RunCable(
   /** Understands a row. */
   public static RunCable of(Node node, Run typed, LightingSettings settings) {
     List<Finding> findings = new ArrayList<>();
-    CableSize size = size(typed.size());
-    if (size == null && typed.size() != null && settings.units() == MeasureSystem.METRIC) {
-      // 6 may be a gauge or an area; a metric plan has areas
-      size = size(typed.size() + " mm²");
-    }
+    CableSize size = size(typed.size(), settings.units());
     if (size == null && typed.size() != null) {
       findings.add(Finding.of(LightingFinding.SIZE_UNREADABLE, typed.size()));
     }
@@ -80,6 +76,13 @@ public record RunCable(
         metres,
         typed.parallel() == null ? 1 : (int) Math.floor(typed.parallel()),
         findings);
+  }
+
+  /** A size in a plan: 6 may be a gauge or an area, and a metric plan has areas. */
+  public static CableSize size(String text, MeasureSystem units) {
+    CableSize size = size(text);
+    boolean bare = size == null && text != null && units == MeasureSystem.METRIC;
+    return bare ? size(text + " mm²") : size;
   }
 
   /** A size as typed; null where it is none, or one without a resistance. */

@@ -36,6 +36,9 @@ public record RunRating(
   private static final double NEUTRAL_FACTOR = 0.86;
 
   private static final int LOADED_NEUTRAL = 4;
+  private static final double MOST_OF_TABLE = 1.5;
+  private static final int HOTTEST_CLASS = 90;
+  private static final double BASE_AIR = 30;
 
   /** Rates a run; what is missing becomes findings. */
   static RunRating of(
@@ -60,6 +63,7 @@ public record RunRating(
               cable.size(),
               air,
               loaded(cable, rule, circuits, harmonics, splitSupply));
+      compare(cable, rule, findings);
       if (rating == null) {
         findings.add(
             Finding.of(
@@ -139,6 +143,29 @@ public record RunRating(
     }
     return Ampacity.ofMaker(
         typed.makersRating(), marked, typed.ratingSource(), air, loaded, cable.laid());
+  }
+
+  /**
+   * A maker's rating far above the table may be a slip of the hand, and would lift the protection
+   * of the cable; data sheets give up to 1.4 times the table, from memory.
+   */
+  private static void compare(RunCable cable, RatingRule rule, List<Finding> findings) {
+    Run typed = cable.typed();
+    if (typed.makersRating() == null || typed.ratingSource() == null) {
+      return;
+    }
+    Ampacity table =
+        CableRating.find(
+            rule,
+            typed.type().method(),
+            cable.size(),
+            HOTTEST_CLASS,
+            BASE_AIR,
+            2,
+            InstallationMethod.FREELY);
+    if (table != null && typed.makersRating() > MOST_OF_TABLE * table.amps()) {
+      findings.add(Finding.of(LightingFinding.MAKER_HIGH, typed.makersRating(), table.amps()));
+    }
   }
 
   /** The rating that another size would have in its place; NaN where no table has it. */

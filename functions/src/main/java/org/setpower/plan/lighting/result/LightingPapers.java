@@ -62,8 +62,6 @@ public final class LightingPapers {
   public static final ResultTable<BalanceRow> BALANCE_ROW =
       ResultTable.of(BalanceRow.class, Source.PLAN);
   public static final ResultTable<OrderRow> ORDER_ROW = ResultTable.of(OrderRow.class, ORDER);
-  public static final ResultTable<ProfileRow> PROFILE_ROW =
-      ResultTable.of(ProfileRow.class, Source.PLAN);
   public static final ResultTable<HourRow> HOUR_ROW = ResultTable.of(HourRow.class, Source.PLAN);
   public static final ResultTable<ComparisonRow> COMPARISON_ROW =
       ResultTable.of(ComparisonRow.class);
@@ -201,6 +199,8 @@ public final class LightingPapers {
               unit = "A",
               rule = "Legs by vectors, third harmonics added.")
           Double neutral,
+      @Result(key = "clamp", heading = "Measured", unit = "A", rule = "To fill in by hand.")
+          String clamp,
       @Result(
               key = "withheld",
               heading = "Not on paper",
@@ -244,24 +244,22 @@ public final class LightingPapers {
           Double amps,
       @Result(key = "department", heading = "Department", rule = "As typed.") String department,
       @Result(key = "location", heading = "Location", rule = "As typed.") String location,
-      @Result(
-              key = "from",
-              heading = "On from",
-              unit = ProjectTables.CLOCK,
-              rule = "As typed; blank: from Call.")
-          Double from,
-      @Result(
-              key = "to",
-              heading = "On to",
-              unit = ProjectTables.CLOCK,
-              rule = "As typed; blank: to Wrap.")
-          Double to,
       @Result(key = "verdict", heading = "Status", rule = "Of its row.") Verdict verdict,
       @Result(
-              key = "nights",
-              heading = "Days",
-              rule = "Days on which it is on; blank with a day shown.")
-          Phrase nights,
+              key = "protectedOutlet",
+              heading = "Outlet",
+              rule = "Where its cable or its plug goes in, with the smallest breaker upstream.")
+          Phrase protectedOutlet,
+      @Result(
+              key = "device",
+              heading = "Item",
+              rule = "As typed, with what feeds it and is a stop.")
+          Phrase device,
+      @Result(
+              key = "on",
+              heading = "Days, times",
+              rule = "Days and times of its row; blank: all that the paper is of.")
+          Phrase on,
       @Result(key = "tick", heading = "Done", rule = "A box to tick.") String tick,
       @Result(
               key = "upstream",
@@ -272,7 +270,7 @@ public final class LightingPapers {
   /** A cable run that is fit, for whoever lays it. */
   @Table(key = "pull", heading = "Cable pull", rows = 100)
   public record PullRow(
-      @Result(key = "to", heading = "To", rule = "As typed.") String to,
+      @Result(key = "to", heading = "Destination", rule = "As typed.") String to,
       @Result(key = "from", heading = "From", rule = "As typed.") String from,
       @Result(
               key = "length",
@@ -286,6 +284,12 @@ public final class LightingPapers {
       @Result(key = "cores", heading = "Cores", rule = "As typed, or what the outlet needs.")
           String cores,
       @Result(
+              key = "cable",
+              heading = "Cable",
+              rule =
+                  "Size, with cores where it names none; pieces as typed; what to connect first.")
+          Phrase cable,
+      @Result(
               key = "singles",
               translated = true,
               heading = "Connect earth first",
@@ -294,10 +298,21 @@ public final class LightingPapers {
                       + " from memory). Blank for others.")
           Boolean singles,
       @Result(
+              key = "end",
+              heading = "Destination",
+              rule = "As typed, and where the distro or the loads at its end stand.")
+          Phrase end,
+      @Result(
+              key = "laying",
+              heading = "Installation",
+              rule = "What its rating rests on: as typed, else of Project.")
+          Phrase laying,
+      @Result(
               key = "feeds",
               heading = "Feeds",
               rule =
-                  "Loads at its end that are fit; of a distro, how many of its outlets are used.")
+                  "Loads at its end that are fit; of a distro, how many of its outlets are used."
+                      + " What feeds it and is a stop.")
           Phrase feeds,
       @Result(
               key = "location",
@@ -487,6 +502,13 @@ public final class LightingPapers {
               heading = "Cores",
               rule = "Of a cable; the conductor of a set of single-core cables.")
           String cores,
+      @Result(key = "article", heading = "Item", rule = "The same, with the breaker of an adaptor.")
+          Phrase article,
+      @Result(
+              key = "cable",
+              heading = "Size and cores",
+              rule = "Of a cable; its size alone for others.")
+          Phrase cable,
       @Result(key = "connector", heading = "Connectors", rule = "Both ends.") String connector,
       @Result(
               key = "length",
@@ -520,26 +542,6 @@ public final class LightingPapers {
               unit = "A",
               rule = "A plug made for less than the upstream breaker needs one.")
           Double breaker) {}
-
-  /** An hour of a generator, on the day of most energy. */
-  @Table(key = "profile", heading = "Generator by hour", rows = 192)
-  public record ProfileRow(
-      @Result(key = "generator", heading = "Generator", rule = "Name.") String generator,
-      @Result(key = "date", heading = "Date", rule = "The day shown, else that of most energy.")
-          LocalDate date,
-      @Result(
-              key = "hour",
-              heading = "Hour",
-              unit = "h",
-              rule = "Begins at, in the order of the day and its night.")
-          int hour,
-      @Result(
-              key = "load",
-              heading = "Mean load",
-              form = NumberForm.ONE_DECIMAL,
-              unit = "kW",
-              rule = "Of the hour.")
-          double load) {}
 
   /** The load of the generators hour by hour, for the chart: every hour of the day. */
   @Table(key = "hours", heading = "Load by hour", rows = 24)
