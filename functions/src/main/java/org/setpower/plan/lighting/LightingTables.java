@@ -114,7 +114,7 @@ final class LightingTables {
         new ResultRows<>(LightingPapers.LABEL_ROW, handouts.labels()),
         new ResultRows<>(LightingPapers.LEG_ROW, legs()),
         new ResultRows<>(LightingPapers.BALANCE_ROW, handouts.balance()),
-        new ResultRows<>(LightingPapers.ORDER_ROW, handouts.order()),
+        new ResultRows<>(LightingPapers.ORDER_ROW, new LightingOrder(plan).rows()),
         new ResultRows<>(LightingPapers.HOUR_ROW, handouts.hours()),
         new ResultRows<>(GeneratorPapers.SHEET_ROW, generatorSheet.rows()),
         new ResultRows<>(GeneratorPapers.NIGHT_ROW, generatorSheet.nights()),
