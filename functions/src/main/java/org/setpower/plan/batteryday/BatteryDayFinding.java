@@ -74,6 +74,8 @@ public enum BatteryDayFinding implements FindingKey {
   SHORT_NOT_PROVEN("stock.shortNotProven", Severity.CHECK),
   /** Arguments: needed. */
   STOCK_LASTS("stock.lasts", Severity.CHECK),
+  /** Arguments: positions. */
+  STOCK_WITHOUT("stock.without", Severity.CHECK),
 
   BATTERY_QUARANTINE("battery.quarantine", Severity.DANGER),
   BATTERY_LENT("battery.lent", Severity.HOLD),
@@ -111,6 +113,11 @@ public enum BatteryDayFinding implements FindingKey {
   NO_START("position.noStart", Severity.STOP),
   /** Arguments: min. */
   TOO_SHORT("position.short", Severity.STOP),
+  /** Arguments: hours and minutes typed, Wh that they are, Wh of the label, hours and minutes. */
+  MEASURED_LONG("position.measuredLong", Severity.CHECK),
+  /** Arguments: hours and minutes typed, calculated. */
+  MEASURED_FAR("position.measuredFar", Severity.CHECK),
+  MEASURED_ZERO("position.measuredZero", Severity.STOP),
   /** Arguments: share typed, share used. */
   CHANGE_EARLIER("position.changeEarlier", Severity.CHECK),
   DAYS_CROSSED("position.days", Severity.STOP),
@@ -134,6 +141,8 @@ public enum BatteryDayFinding implements FindingKey {
 
   /** Arguments: W, dark hours and minutes with more, and as planned. */
   SUPPLY_LIMIT("supply.limit", Severity.CHECK),
+  /** Arguments: W, dark hours and minutes with more, and as planned; W that do. */
+  SUPPLY_ENOUGH("supply.enough", Severity.CHECK),
 
   /** Arguments: supply. */
   SUPPLY_UNKNOWN("charger.supply", Severity.STOP),
@@ -159,6 +168,8 @@ public enum BatteryDayFinding implements FindingKey {
   /** Arguments: type, W, W of the supply. */
   NO_WATTS("charger.watts", Severity.STOP),
   HOURS_HALF("charger.hours", Severity.STOP),
+  /** Arguments: supply. */
+  HOURS_APART("charger.apart", Severity.STOP),
   /** Arguments: time until which it charges. */
   CHARGES_AT_NIGHT("charger.night", Severity.CHECK),
   /** Arguments: charger, its supply. */
@@ -197,6 +208,18 @@ public enum BatteryDayFinding implements FindingKey {
   FOUND_NOTHING("found.nothing", Severity.CHECK),
   /** Arguments: number, position. */
   FOUND_CHARGE("found.charge", Severity.CHECK),
+  /** Arguments: number. */
+  FOUND_CHARGE_MOVED("found.chargeMoved", Severity.CHECK),
+  /** Arguments: number. */
+  FOUND_TWO_PLACES("found.twoPlaces", Severity.STOP),
+  /** Arguments: charger. */
+  FOUND_CHARGER("found.charger", Severity.STOP),
+  /** Arguments: type of the battery, charger. */
+  FOUND_NOT_CHARGED("found.notCharged", Severity.STOP),
+  /** Arguments: number, charger. */
+  FOUND_WITHHELD_CHARGES("found.withheldCharges", Severity.STOP),
+  /** Arguments: number, charger. */
+  FOUND_QUARANTINE_CHARGES("found.quarantineCharges", Severity.DANGER),
 
   /** Arguments: °C. */
   COLD_CELLS("disposables.cold", Severity.CHECK);
@@ -222,7 +245,14 @@ public enum BatteryDayFinding implements FindingKey {
   @Override
   public boolean isResult() {
     return switch (this) {
-      case RUNS_DRY, SHORT_OF, SHORT_NOT_PROVEN, STOCK_LASTS, SUPPLY_LIMIT -> true;
+      case RUNS_DRY,
+              SHORT_OF,
+              SHORT_NOT_PROVEN,
+              STOCK_LASTS,
+              STOCK_WITHOUT,
+              SUPPLY_LIMIT,
+              SUPPLY_ENOUGH ->
+          true;
       default -> false;
     };
   }

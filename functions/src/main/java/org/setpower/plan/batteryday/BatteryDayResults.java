@@ -25,6 +25,7 @@ public final class BatteryDayResults {
   static final ResultTable<ChargerResult> CHARGERS = ResultTable.of(ChargerResult.class);
   static final ResultTable<AtCallResult> AT_CALL = ResultTable.of(AtCallResult.class);
   static final ResultTable<AtNowResult> AT_NOW = ResultTable.of(AtNowResult.class);
+  static final ResultTable<TodayResult> TODAY = ResultTable.of(TodayResult.class);
   static final ResultTable<RunResult> RUN = ResultTable.of(RunResult.class);
   static final ResultTable<ScheduleRow> SCHEDULE = ResultTable.of(ScheduleRow.class);
   static final ResultTable<CardRow> CARD = ResultTable.of(CardRow.class);
@@ -590,6 +591,22 @@ public final class BatteryDayResults {
                 "atNow.*"
               },
               rule = "What is wrong with the row.")
+          List<Finding> reasons) {}
+
+  /** Beside date and time of Today. */
+  @Table(key = "dayToday", heading = "Today", rows = 1)
+  public record TodayResult(
+      @Result(
+              key = "verdict",
+              heading = "Status",
+              from = "dayToday.reasons",
+              rule = "The worst of the reasons.")
+          Verdict verdict,
+      @Result(
+              key = "reasons",
+              heading = "Reason",
+              from = {"project.*", "days.*", "atCall.*", "atNow.*"},
+              rule = "What is wrong with the date of Today or with Now.")
           List<Finding> reasons) {}
 
   /** The day shown. */

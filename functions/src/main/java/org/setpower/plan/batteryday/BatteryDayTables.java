@@ -14,6 +14,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.setpower.base.TextEnum;
 import org.setpower.pack.ConstantWatts;
 import org.setpower.plan.batteryday.simulation.BatteryConnection;
 import org.setpower.plan.batteryday.simulation.ChargerSpec;
@@ -30,6 +31,7 @@ import org.setpower.plan.common.Phrase;
 import org.setpower.plan.common.ResultRows;
 import org.setpower.plan.finding.Finding;
 import org.setpower.plan.finding.Gate;
+import org.setpower.plan.finding.Identity;
 import org.setpower.plan.finding.Verdict;
 
 /** The tables of results of a plan. */
@@ -137,12 +139,14 @@ final class BatteryDayTables {
       double dark = Arrays.stream(outcome.darkHours()).sum();
       double without = plan.darkWithout(judged.row());
       if (without < dark - 1 / 60.0) {
+        double enough = plan.wattsEnough(judged.row());
+        String less = DaySettings.duration(without);
+        String now = DaySettings.duration(dark);
+        double watts = judged.item().value().watts();
         findings.add(
-            Finding.of(
-                BatteryDayFinding.SUPPLY_LIMIT,
-                judged.item().value().watts(),
-                DaySettings.duration(without),
-                DaySettings.duration(dark)));
+            Double.isNaN(enough)
+                ? Finding.of(BatteryDayFinding.SUPPLY_LIMIT, watts, less, now)
+                : Finding.of(BatteryDayFinding.SUPPLY_ENOUGH, watts, less, now, enough));
       }
     }
     return sorted(findings);
@@ -214,8 +218,25 @@ final class BatteryDayTables {
       } else if (!proven) {
         findings.add(Finding.of(BatteryDayFinding.STOCK_LASTS, (double) number));
       }
+      String without = stopped(row.value().type());
+      if (!without.isEmpty()) {
+        findings.add(Finding.of(BatteryDayFinding.STOCK_WITHOUT, without));
+      }
     }
     return sorted(findings);
+  }
+
+  /** The positions of the date with a type that a stop keeps out of the plan. */
+  private String stopped(String type) {
+    DayFrame day = plan.calendar().shown();
+    return build.positions().all().stream()
+        .filter(p -> !p.fit())
+        .map(p -> p.item().row().value())
+        .filter(p -> Identity.of(p.type()).equals(Identity.of(type)))
+        .filter(p -> day != null && PositionJudge.isOn(p, day.date()))
+        .map(p -> p.position() == null ? "—" : TextEnum.shortened(p.position()))
+        .distinct()
+        .collect(Collectors.joining(", "));
   }
 
   /** Min. required of a type; null where it is not known. */
@@ -452,6 +473,7 @@ final class BatteryDayTables {
                   List<Finding> own = sorted(plan.atNow().findings(r.number()));
                   return new BatteryDayResults.AtNowResult(Finding.verdict(own), own);
                 })),
+        new ResultRows<>(BatteryDayResults.TODAY, List.of(today())),
         new ResultRows<>(BatteryDayResults.RUN, List.of(run())),
         new ResultRows<>(BatteryDayResults.SCHEDULE, schedule),
         new ResultRows<>(BatteryDayResults.CARD, BatteryDayPapers.card(schedule, build, plan)),
@@ -580,6 +602,21 @@ final class BatteryDayTables {
         outcome == null
             ? null
             : (Integer) (int) outcome.charges().stream().filter(c -> c.charger() == row).count());
+  }
+
+  private BatteryDayResults.TodayResult today() {
+    List<Finding> findings =
+        projectFindings.stream().filter(BatteryDayTables::isOfToday).toList();
+    return new BatteryDayResults.TodayResult(Finding.verdict(findings), findings);
+  }
+
+  /** Whether it is about the date of Today or Now. */
+  private static boolean isOfToday(Finding finding) {
+    return finding.key() == BatteryDayFinding.NOW_OUTSIDE
+        || finding.key() == BatteryDayFinding.TODAY_BLANK
+        || finding.key() == BatteryDayFinding.TODAY_OTHER
+        || finding.arguments().contains(BatteryDayInputs.PROJECT.column("now"))
+        || finding.arguments().contains(BatteryDayInputs.PROJECT.column("today"));
   }
 
   private BatteryDayResults.RunResult run() {

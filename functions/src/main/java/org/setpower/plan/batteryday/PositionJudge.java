@@ -31,6 +31,9 @@ final class PositionJudge {
   /** Powers so near to each other are likely those of one device, typed twice. */
   private static final double SAME_DEVICE = 0.1;
 
+  /** How far a measured runtime may lie from the calculated one before it is told. */
+  private static final double FAR = 2;
+
   private final DaySettings settings;
   private final DayFrame day;
   private final InputRow<Position> row;
@@ -288,6 +291,7 @@ final class PositionJudge {
     double lead = size == null ? 0 : run().drop(1);
     BatteryFeed feed =
         type.feed(volts, connection, atOnce, cutoff, lead, DaySettings.or(position.changeAt(), 0));
+    feed = measured(feed, peak);
     double full = feed.cells() * type.chemistry().fullVolts();
     if (full > settings.touchLimit() && !Boolean.TRUE.equals(position.touchSafe())) {
       add(BatteryDayFinding.TOUCH, full, settings.touchLimit());
@@ -310,6 +314,40 @@ final class PositionJudge {
       add(BatteryDayFinding.CHANGE_EARLIER, position.changeAt(), end);
     }
     return new State(row, type, findings, spans, feed, peak, there, amps, limit, runtime, end);
+  }
+
+  /**
+   * With the runtime that was measured, if there is one. A longer one than the label has energy for
+   * does not count; what does not start as calculated does not start.
+   */
+  private BatteryFeed measured(BatteryFeed feed, double peak) {
+    double coldest = Math.floor(day.air().lowest());
+    double hours = position.measured() == null ? 0 : DaySettings.hours(position.measured());
+    if (position.measured() == null || row.unreadable().contains("measured")) {
+      return feed;
+    }
+    if (hours == 0) {
+      add(BatteryDayFinding.MEASURED_ZERO);
+      return feed;
+    }
+    double calculated = feed.hours(peak, coldest);
+    if (calculated == 0) {
+      return feed;
+    }
+    String shown = DaySettings.duration(calculated);
+    if (hours * peak > feed.wattHours()) {
+      add(
+          BatteryDayFinding.MEASURED_LONG,
+          DaySettings.duration(hours),
+          hours * peak,
+          feed.wattHours(),
+          shown);
+      return feed;
+    }
+    if (hours > FAR * calculated || hours * FAR < calculated) {
+      add(BatteryDayFinding.MEASURED_FAR, DaySettings.duration(hours), shown);
+    }
+    return feed.measured(hours, peak, coldest);
   }
 
   /** The volts that arrive, against the devices and the cable; null where they do not. */

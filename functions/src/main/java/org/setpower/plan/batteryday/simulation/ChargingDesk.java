@@ -108,6 +108,19 @@ final class ChargingDesk {
     return best;
   }
 
+  /** The charge of a battery that is found on a charger; null if that does not charge it. */
+  DayEvent.Charge offerOf(int row, DayBattery battery, double hour, boolean cold) {
+    closeUntil(hour);
+    for (int i = 0; i < chargers.size(); i++) {
+      boolean takes = battery.type < rates[i].length && rates[i][battery.type] != null;
+      if (chargers.get(i).row() == row && takes) {
+        offered[i] = true;
+        return offer(i, rates[i][battery.type], battery, hour, cold);
+      }
+    }
+    return null;
+  }
+
   private void closeUntil(double hour) {
     int kept = 0;
     for (int i = 0; i < loads.size(); i++) {

@@ -83,6 +83,12 @@ public record PowerHours(List<Span> spans) {
     return left;
   }
 
+  /** Power only where others have it too. */
+  public PowerHours and(PowerHours other) {
+    return new PowerHours(
+        spans.stream().flatMap(s -> other.within(s.from, s.to).stream()).toList());
+  }
+
   /** The parts of a time in which there is power. */
   public List<Span> within(double from, double to) {
     return spans.stream()
