@@ -368,8 +368,11 @@ final class BatteryDayTables {
   private void add(
       List<Timed> rows, int number, DayEvent.Charge charge, double wrap, double until) {
     TypeFacts facts = build.stock().batteries().get(number).type();
+    boolean isLow = outcome.nextCharge().get(number) < full(facts);
     Boolean ready =
-        Double.isInfinite(until) ? null : (Boolean) (charge != null && charge.back() <= until);
+        Double.isInfinite(until)
+            ? null
+            : (Boolean) (charge != null && charge.back() <= until && !isLow);
     boolean charges = charge != null && charge.full() > wrap;
     int before = rows.size();
     if (charges) {
@@ -391,7 +394,6 @@ final class BatteryDayTables {
         }
       }
     }
-    boolean isLow = outcome.nextCharge().get(number) < full(facts);
     if (rows.size() == before && isLow && !goneNow.containsKey(number)) {
       rows.add(
           new Timed(

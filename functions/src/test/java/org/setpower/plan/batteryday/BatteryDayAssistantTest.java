@@ -132,7 +132,7 @@ class BatteryDayAssistantTest {
   void a_battery_found_on_the_shelf_comes_off() {
     String on =
         quay().calculate().rows(BatteryDayResults.SCHEDULE).stream()
-            .filter(r -> r.position().equals("A camera") && r.hour() < 12.5 && !r.on().isEmpty())
+            .filter(r -> r.position().equals("A camera") && r.hour() < 12.6 && !r.on().isEmpty())
             .reduce((a, b) -> b)
             .orElseThrow()
             .on();
@@ -195,5 +195,45 @@ class BatteryDayAssistantTest {
     assertThat(keys(blocks.reasons())).contains(BatteryDayFinding.STOCK_WITHOUT);
     assertThat(keys(stopped.calculate().rows(BatteryDayResults.STOCK).get(1).reasons()))
         .doesNotContain(BatteryDayFinding.STOCK_WITHOUT);
+  }
+
+  /** The camera of 65 W of a report: one charger, whose power ends at 12:30. */
+  private static Ranges untilNoon() {
+    Ranges day =
+        BatteryDaySamples.camera()
+            .set("days", 1, "call", at(8, 0), "wrap", at(18, 0))
+            .set("types", 1, "cells", 4, "ampHours", 10.4, "wattHours", 150, "outputs", "12")
+            .set("types", 1, "health", 0.9, "resistance", "")
+            .set("stock", 1, "owned", 4)
+            .set("positions", 1, "volts", 12)
+            .set("devices", 1, "watts", 65, "minVolts", 11, "maxVolts", 17);
+    BatteryDaySamples.charger(day, "quad", "P294", 4, 4);
+    return day.set("chargers", 1, "powerFrom", at(8, 0), "powerTo", at(12, 30));
+  }
+
+  /**
+   * A battery on the charger when the power ends has what it was charged until then: 4 A for 2:30
+   * are 10 Ah of 10.4 Ah. It goes on again, and is not left on a charger that is off.
+   */
+  @Test
+  void a_battery_comes_off_where_the_power_ends() {
+    PlanResult day = untilNoon().calculate();
+    List<BatteryDayResults.ScheduleRow> rows = day.rows(BatteryDayResults.SCHEDULE);
+    long again = rows.stream().filter(r -> r.on().equals("B1")).count();
+    assertThat(again).isEqualTo(2);
+    assertThat(day.rows(BatteryDayResults.SUMMARY).get(0).dark()).isLessThan(2.3 - 1.5);
+  }
+
+  /** Power for a whole day longer never makes the day worse, nor does it with some hours more. */
+  @Test
+  void longer_power_is_never_worse() {
+    double before = Double.POSITIVE_INFINITY;
+    for (int hour = 9; hour <= 18; hour++) {
+      Ranges day = untilNoon().set("chargers", 1, "powerTo", at(hour, 0));
+      double dark = day.calculate().rows(BatteryDayResults.SUMMARY).get(0).dark();
+      assertThat(dark).as("until %d:00", hour).isLessThanOrEqualTo(before + 1e-6);
+      before = dark;
+    }
+    assertThat(before).isZero();
   }
 }

@@ -152,6 +152,13 @@ final class DayRun {
       }
     }
     day.breaks().forEach(b -> moments.add(b.from()));
+    for (ChargerSpec charger : day.chargers()) {
+      for (PowerHours.Span span : charger.power().spans()) {
+        if (span.from() > day.call() && span.from() < end) {
+          moments.add(span.from());
+        }
+      }
+    }
     if (Double.isFinite(day.now())) {
       moments.add(day.now());
     }
@@ -226,6 +233,7 @@ final class DayRun {
       if (battery.place == Place.CHARGING && battery.charging.back() <= now + SAME) {
         battery.charge = Math.max(battery.charge, battery.charging.fullCharge());
         battery.cold = false;
+        battery.waits = battery.charging.isCut();
         battery.charging = null;
         battery.place = Place.SHELF;
       }
@@ -390,10 +398,11 @@ final class DayRun {
       return;
     }
     boolean cold = day.air().at(now) < 0 && !(day.shelf() >= 0 && battery.waits);
-    boolean full = now >= end - SAME;
-    DayEvent.Charge charge = desk.best(battery, now, cold, full);
+    DayEvent.Charge charge = desk.best(battery, now, cold, end);
     boolean atOnce =
-        charge != null && charge.start() <= desk.arrival(charge.charger(), now, cold) + SAME;
+        charge != null
+            && !charge.isLater()
+            && charge.start() <= desk.arrival(charge.charger(), now, cold) + SAME;
     if (charge == null || onlyAtOnce && !atOnce) {
       battery.waits = battery.charge < 1 - SAME;
       return;
