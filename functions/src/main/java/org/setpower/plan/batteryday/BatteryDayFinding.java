@@ -30,6 +30,8 @@ public enum BatteryDayFinding implements FindingKey {
   /** Arguments: time. */
   DAY_TIMES("days.times", Severity.STOP),
   DAY_OVERLAP("days.overlap", Severity.STOP),
+  /** Arguments: dark hours and minutes. */
+  DAY_DARK("days.dark", Severity.STOP),
   /** Arguments: °C assumed. */
   MIN_BLANK("days.minBlank", Severity.CHECK),
   MAX_BLANK("days.maxBlank", Severity.CHECK),
@@ -74,6 +76,10 @@ public enum BatteryDayFinding implements FindingKey {
   SHORT_NOT_PROVEN("stock.shortNotProven", Severity.CHECK),
   /** Arguments: needed. */
   STOCK_LASTS("stock.lasts", Severity.CHECK),
+  /** Arguments: time. */
+  SHORT_FROM_NOW("stock.shortFromNow", Severity.CHECK),
+  /** Arguments: first number. */
+  NUMBERS_MOVE("stock.move", Severity.CHECK),
   /** Arguments: positions. */
   STOCK_WITHOUT("stock.without", Severity.CHECK),
 
@@ -250,6 +256,8 @@ public enum BatteryDayFinding implements FindingKey {
               SHORT_NOT_PROVEN,
               STOCK_LASTS,
               STOCK_WITHOUT,
+              SHORT_FROM_NOW,
+              DAY_DARK,
               SUPPLY_LIMIT,
               SUPPLY_ENOUGH ->
           true;

@@ -1,6 +1,8 @@
 package org.setpower.plan.batteryday;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -22,6 +24,7 @@ import org.setpower.plan.batteryday.simulation.DayPlanner;
 import org.setpower.plan.batteryday.simulation.DaySpec;
 import org.setpower.plan.batteryday.typed.BatteryAbsence;
 import org.setpower.plan.batteryday.typed.BatteryNumbers;
+import org.setpower.plan.batteryday.typed.ChargeAtCall;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.common.PlanModel;
 import org.setpower.plan.common.PlanResult;
@@ -33,6 +36,9 @@ import org.setpower.plan.finding.Identity;
 public final class BatteryDayPlan {
   /** The model of the sheet. */
   public static final PlanModel MODEL = new BatteryDayModel();
+
+  /** Hours of darkness that are none. */
+  private static final double LEAST_DARK = 1e-6;
 
   private final BatteryDayInputs inputs;
   private final DaySettings settings;
@@ -47,6 +53,8 @@ public final class BatteryDayPlan {
   private final DayPlanner planner;
   private final DayPlanner.Fewest fewest;
   private final List<Finding> ofToday = new ArrayList<>();
+  private final Map<LocalDate, DayOutcome> others = new HashMap<>();
+  private final Map<LocalDate, Double> dark = new HashMap<>();
 
   /** Whether Today is of the day shown, so that it is applied. */
   private final boolean applies;
@@ -63,12 +71,9 @@ public final class BatteryDayPlan {
     inputs.atNow().filled().forEach(r -> readAtNow(r, known, found));
     Map<Integer, Double> charges = new HashMap<>();
     for (DayFrame before : calendar.before()) {
-      boolean later = settings.today() != null && !before.date().isBefore(settings.today());
-      Map<Integer, BatteryAbsence> gone = later ? quarantined() : Map.of();
-      DayBuild build = new DayBuild(inputs, settings, types, before, gone);
-      DaySpec day = build.spec(settings, charges, Double.POSITIVE_INFINITY, List.of());
-      if (day != null) {
-        charges.putAll(new DayPlanner(day).plan().nextCharge());
+      DayOutcome left = runOther(before, charges);
+      if (left != null) {
+        charges.putAll(left.nextCharge());
       }
     }
     boolean again = applies && settings.now() != null && calendar.ofProject().isEmpty();
@@ -101,6 +106,59 @@ public final class BatteryDayPlan {
         judgeCharge(found);
       }
     }
+    runOthers();
+  }
+
+  /** A date that is not shown, as it is planned; null if it cannot be. */
+  private DayOutcome runOther(DayFrame frame, Map<Integer, Double> charges) {
+    boolean later = settings.today() != null && !frame.date().isBefore(settings.today());
+    Map<Integer, BatteryAbsence> gone = later ? quarantined() : Map.of();
+    DayBuild other = new DayBuild(inputs, settings, types, frame, gone);
+    DaySpec day = other.spec(settings, charges, Double.POSITIVE_INFINITY, List.of());
+    DayOutcome run = day == null ? null : DayPlanner.ofOther(day);
+    others.put(frame.date(), run);
+    if (run != null && run.complete() && other.isWhole(frame.date())) {
+      dark.put(frame.date(), Arrays.stream(run.darkHours()).sum());
+    }
+    return run;
+  }
+
+  /** All dates but the one shown and those before it that it takes charges from. */
+  private void runOthers() {
+    Map<Integer, Double> charges = new HashMap<>();
+    for (DayFrame frame : calendar.all()) {
+      if (frame.atCall() != ChargeAtCall.AS_LEFT) {
+        charges.clear();
+      }
+      boolean shown = calendar.shown() != null && frame.date().equals(calendar.shown().date());
+      DayOutcome run = shown ? outcome : others.get(frame.date());
+      if (!shown && !others.containsKey(frame.date())) {
+        run = runOther(frame, charges);
+      }
+      if (shown && outcome != null && outcome.complete() && build.isWhole(frame.date())) {
+        dark.put(frame.date(), Arrays.stream(outcome.darkHours()).sum());
+      }
+      if (run != null) {
+        charges.putAll(run.nextCharge());
+      }
+    }
+  }
+
+  /** Dark hours of a date as it is planned; null where they are not known. */
+  Double darkOn(LocalDate date) {
+    return date == null ? null : dark.get(date);
+  }
+
+  /** What is wrong with a row of Days, and whether a date that is not shown is dark. */
+  List<Finding> ofDay(InputRow<BatteryDayInputs.Day> row) {
+    LocalDate date = row.value().date();
+    Double hours = darkOn(date);
+    boolean shown = calendar.shown() != null && calendar.shown().date().equals(date);
+    List<Finding> all = new ArrayList<>(calendar.findings(row.number()));
+    if (!shown && hours != null && hours > LEAST_DARK) {
+      all.add(Finding.of(BatteryDayFinding.DAY_DARK, DaySettings.duration(hours)));
+    }
+    return all.stream().sorted(Finding.WORST_FIRST).toList();
   }
 
   /** The hour from which the day shown is planned again; infinite where it is not. */

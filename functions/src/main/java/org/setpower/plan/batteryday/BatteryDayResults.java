@@ -106,15 +106,47 @@ public final class BatteryDayResults {
       @Result(
               key = "reasons",
               heading = "Reason",
-              from = {"project.*", "days.*"},
-              rule = "What is wrong with the row, and with the move between two rows of one date.")
+              from = {
+                "project.*",
+                "days.*",
+                "types.*",
+                "stock.*",
+                "positions.*",
+                "devices.*",
+                "supplies.*",
+                "chargers.*",
+                "atCall.*",
+                "atNow.*"
+              },
+              rule =
+                  "What is wrong with the row and with the move between two rows of one date, and"
+                      + " whether a date that is not shown is dark.")
           List<Finding> reasons,
       @Result(
               key = "shown",
               heading = "Shown",
               from = {"project.*", "days.*"},
               rule = "Yes for the date that is planned.")
-          Boolean shown) {}
+          Boolean shown,
+      @Result(
+              key = "dark",
+              heading = "Dark",
+              form = NumberForm.DURATION_UP,
+              unit = "h",
+              from = {
+                "project.*",
+                "days.*",
+                "types.*",
+                "stock.*",
+                "positions.*",
+                "devices.*",
+                "supplies.*",
+                "chargers.*",
+                "atCall.*",
+                "atNow.*"
+              },
+              rule = "Of all positions on the date; blank where a stop keeps one out.")
+          Double dark) {}
 
   /** Beside a type. */
   @Table(key = "types", heading = "Battery types", rows = 16)
@@ -921,6 +953,13 @@ public final class BatteryDayResults {
               from = {"positions.runtime", "positions.verdict"},
               rule = "From Positions; blank with a stop.")
           Double runtime,
+      @Result(
+              key = "changeAt",
+              heading = "Change at",
+              form = NumberForm.SHARE,
+              from = {"positions.changeBelow", "positions.verdict"},
+              rule = "From Positions, in the coldest of the day; blank with a stop.")
+          Double changeAt,
       @Result(
               key = "changes",
               heading = "Changes",

@@ -14,6 +14,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.setpower.base.TextEnum;
 import org.setpower.pack.ConstantWatts;
 import org.setpower.plan.batteryday.simulation.BatteryConnection;
@@ -131,6 +132,16 @@ final class BatteryDayTables {
         .together()
         .forEach(
             (type, number) -> shortOf.put(type, lit ? 0 : Math.max(0, number - planned(type))));
+    if (!lit && Double.isFinite(plan.now())) {
+      // the fewest are of a whole day with full batteries, and not of what is left from now on
+      shortOf.keySet().removeIf(t -> shortOf.get(t) == 0 && isDark(t));
+    }
+  }
+
+  /** Whether a piece on batteries of a type is dark. */
+  private boolean isDark(int type) {
+    return IntStream.range(0, build.units().size())
+        .anyMatch(i -> build.units().get(i).type() == type && outcome.darkHours()[i] > 0);
   }
 
   private List<Finding> supplyFindings(Gate.Judged<InputRow<BatteryDayInputs.Supply>> judged) {
@@ -207,6 +218,10 @@ final class BatteryDayTables {
     Integer number = type == null || plan.fewest() == null ? null : fewest(type);
     if (number != null) {
       int missing = shortOf.getOrDefault(type.row(), 0);
+      if (!shortOf.containsKey(type.row())) {
+        findings.add(Finding.of(BatteryDayFinding.SHORT_FROM_NOW, DaySettings.time(plan.now())));
+        return sorted(findings);
+      }
       boolean proven = plan.fewest().proven();
       if (missing > 0) {
         findings.add(
@@ -263,7 +278,10 @@ final class BatteryDayTables {
             .distinct()
             .collect(Collectors.joining(", ")),
         names(event.off()),
-        BatteryDayPapers.joined(event.to().stream().map(this::goesTo).toList()),
+        BatteryDayPapers.joined(
+            IntStream.range(0, event.off().size())
+                .mapToObj(i -> goesTo(event, event.off().get(i), event.to().get(i)))
+                .toList()),
         until == null ? null : DaySettings.time(until));
   }
 
@@ -280,6 +298,32 @@ final class BatteryDayTables {
     return null;
   }
 
+  /** Where a battery that comes off goes; from the shelf to a charger later, if to one. */
+  private Phrase goesTo(DayEvent event, int number, DayEvent.Goes goes) {
+    if (goes.away() || goes.unit() >= 0 || goes.charge() != null) {
+      return goesTo(goes);
+    }
+    double usedAgain =
+        outcome.events().stream()
+            .filter(e -> e.hour() > event.hour() + 1e-9 && e.on().contains(number))
+            .mapToDouble(DayEvent::hour)
+            .min()
+            .orElse(plan.calendar().shown().until());
+    return outcome.charges().stream()
+        .filter(c -> c.battery() == number && c.start() >= event.hour() - 1e-9)
+        .filter(c -> c.start() < usedAgain && c.full() > c.start() + 1e-9)
+        .min(Comparator.comparingDouble(DayEvent.Charge::start))
+        .map(this::later)
+        .orElse(Phrase.of(BatteryDayPapers.SHELF));
+  }
+
+  private Phrase later(DayEvent.Charge charge) {
+    return Phrase.of(
+        BatteryDayPapers.LATER,
+        charger(charge.charger()),
+        BatteryDayPapers.time(charge.start(), plan.calendar().shown()));
+  }
+
   private Phrase goesTo(DayEvent.Goes goes) {
     if (goes.away()) {
       return Phrase.of(BatteryDayPapers.AWAY);
@@ -290,13 +334,9 @@ final class BatteryDayTables {
     if (goes.charge() == null) {
       return Phrase.of(BatteryDayPapers.SHELF);
     }
-    String charger = charger(goes.charge().charger());
     return goes.charge().isLater()
-        ? Phrase.of(
-            BatteryDayPapers.LATER,
-            charger,
-            BatteryDayPapers.time(goes.charge().start(), plan.calendar().shown()))
-        : Phrase.of("{0}", charger);
+        ? later(goes.charge())
+        : Phrase.of("{0}", charger(goes.charge().charger()));
   }
 
   /** The name of a piece: that of its position, with a number where there are several. */
@@ -502,12 +542,13 @@ final class BatteryDayTables {
   }
 
   private BatteryDayResults.DayResult day(InputRow<BatteryDayInputs.Day> row) {
-    List<Finding> findings = plan.calendar().findings(row.number());
+    List<Finding> findings = plan.ofDay(row);
     DayFrame shown = plan.calendar().shown();
     return new BatteryDayResults.DayResult(
         Finding.verdict(findings),
         findings,
-        shown != null && shown.date().equals(row.value().date()));
+        shown != null && shown.date().equals(row.value().date()),
+        plan.darkOn(row.value().date()));
   }
 
   private BatteryDayResults.StockResult stock(InputRow<BatteryDayInputs.Stock> row) {
@@ -613,7 +654,7 @@ final class BatteryDayTables {
   }
 
   /** Whether it is about the date of Today or Now. */
-  private static boolean isOfToday(Finding finding) {
+  static boolean isOfToday(Finding finding) {
     return finding.key() == BatteryDayFinding.NOW_OUTSIDE
         || finding.key() == BatteryDayFinding.TODAY_BLANK
         || finding.key() == BatteryDayFinding.TODAY_OTHER
@@ -654,6 +695,7 @@ final class BatteryDayTables {
                 null,
                 fit ? (Integer) judged.item().quantity() : null,
                 fit ? result.runtime() : null,
+                fit ? result.changeBelow() : null,
                 fit ? result.changes() : null,
                 result.verdict()));
       }
@@ -668,6 +710,7 @@ final class BatteryDayTables {
                     b.type() == null ? "" : b.type().name(),
                     build.stock().row(b.row()).value().lentTo(),
                     build.stock().row(b.row()).value().backOn(),
+                    null,
                     null,
                     null,
                     null,
@@ -806,17 +849,11 @@ final class BatteryDayTables {
         DaySettings.time(to));
   }
 
-  /** Whether no stop keeps a position of the date out of the schedule. */
-  private boolean isWhole() {
-    DayFrame day = plan.calendar().shown();
-    return day != null
-        && build.positions().all().stream()
-            .allMatch(p -> p.fit() || !PositionJudge.isOn(p.item().row().value(), day.date()));
-  }
-
   private BatteryDayResults.SummaryResult summary(
       List<BatteryDayResults.PositionResult> positions, List<IssueRow> issues) {
     int fit = batteries.paper(b -> true).fit().size();
+    DayFrame day = plan.calendar().shown();
+    boolean isWhole = day != null && build.isWhole(day.date());
     List<BatteryDayResults.PositionResult> filled =
         positions.stream().filter(Objects::nonNull).toList();
     return new BatteryDayResults.SummaryResult(
@@ -824,7 +861,7 @@ final class BatteryDayTables {
         outcome == null
             ? null
             : (Integer) (int) schedule.stream().filter(s -> s.what().isChange()).count(),
-        outcome == null || !isWhole()
+        outcome == null || !isWhole
             ? null
             : (Double)
                 filled.stream()
@@ -834,7 +871,9 @@ final class BatteryDayTables {
                     .sum(),
         fit,
         batteries.all().size() - fit,
-        plan.fewest() == null || !isWhole()
+        plan.fewest() == null
+                || !isWhole
+                || !shortOf.keySet().containsAll(plan.fewest().together().keySet())
             ? null
             : (Integer) shortOf.values().stream().mapToInt(s -> s).sum(),
         (int) filled.stream().filter(p -> p.verdict() == Verdict.STOP).count(),

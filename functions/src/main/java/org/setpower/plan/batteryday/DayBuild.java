@@ -257,6 +257,12 @@ final class DayBuild {
     return chargerGate;
   }
 
+  /** Whether no stop keeps a position of a date out of the schedule. */
+  boolean isWhole(LocalDate date) {
+    return positionGate.all().stream()
+        .allMatch(p -> p.fit() || !PositionJudge.isOn(p.item().row().value(), date));
+  }
+
   /** Why the day is too large to be run; empty if it is not. */
   List<Finding> tooLarge() {
     return tooLarge;

@@ -127,7 +127,7 @@ final class PositionJudge {
       PowerDraw draw = device.row().value();
       if (device.isDirect() && draw.minVolts() != null && draw.maxVolts() != null) {
         direct = true;
-        if (full > draw.maxVolts() || nominal < draw.minVolts()) {
+        if (full > draw.maxVolts() || type.voltsAt(nominal) < draw.minVolts()) {
           return false;
         }
       }
@@ -307,7 +307,7 @@ final class PositionJudge {
           amps,
           limit);
     }
-    Double there = judgeVolts(peak, amps, full);
+    Double there = judgeVolts(feed, peak, amps, full);
     Double runtime = judgeCold(feed, peak);
     Double end = runtime == null ? null : (Double) feed.endCharge(peak, day.air().lowest());
     if (position.changeAt() != null && end != null && end > position.changeAt() + 0.005) {
@@ -351,11 +351,14 @@ final class PositionJudge {
   }
 
   /** The volts that arrive, against the devices and the cable; null where they do not. */
-  private Double judgeVolts(double peak, double amps, double full) {
+  private Double judgeVolts(BatteryFeed feed, double peak, double amps, double full) {
     double there = volts;
+    // 12 V is the name of a plate: a battery of 14.4 V arrives with these
+    double label = feed.wattHours() / feed.ampHours();
     if (size != null) {
       try {
         there = run().endVolts(peak, volts);
+        label = run().endVolts(peak, label);
         double rating =
             Ampacity.of(
                     size,
@@ -376,8 +379,8 @@ final class PositionJudge {
       PowerDraw draw = device.row().value();
       if (device.isDirect() && full > draw.maxVolts()) {
         stop(device, Finding.of(BatteryDayFinding.OVER_VOLTS, full, draw.maxVolts()));
-      } else if (device.isDirect() && there < draw.minVolts()) {
-        stop(device, Finding.of(BatteryDayFinding.UNDER_VOLTS, there, draw.minVolts()));
+      } else if (device.isDirect() && label < draw.minVolts()) {
+        stop(device, Finding.of(BatteryDayFinding.UNDER_VOLTS, label, draw.minVolts()));
       }
     }
     return there;

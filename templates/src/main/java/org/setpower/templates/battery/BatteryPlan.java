@@ -138,15 +138,16 @@ public final class BatteryPlan implements PlanTemplate {
             .upright()
             .with(
                 book.list(
-                        "lentOut", "battery", "type", "to", "pieces", "runtime", "changes",
-                        "backOn", "verdict")
-                    .width("battery", 34)
-                    .width("type", 26)
-                    .width("to", 32)
+                        "lentOut", "battery", "type", "to", "pieces", "runtime", "changeAt",
+                        "changes", "backOn", "verdict")
+                    .width("battery", 32)
+                    .width("type", 24)
+                    .width("to", 28)
                     .width("pieces", 14)
                     .width("runtime", 16)
+                    .width("changeAt", 16)
                     .width("changes", 17)
-                    .width("backOn", 36)
+                    .width("backOn", 28)
                     .width("verdict", 15)),
         PlanTab.of(
                 "Battery labels",
@@ -242,7 +243,7 @@ public final class BatteryPlan implements PlanTemplate {
                     "touchLimit")
                 .pick("day", "days.date"),
             book.lines("", "project", "verdict", "reasons"),
-            book.table("days").titled("Days").optional("minFrom", "shelf").shows("shown"),
+            book.table("days").titled("Days").optional("minFrom", "shelf").shows("shown", "dark"),
             PlanText.moreTabs(
                 "Charging tonight, Positions and lent-out, Battery labels, Timeline, Disposables,"
                     + " Hot-swap stack and Voltage comparison are hidden: show them with Set Power"

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * Plans a day: of the schedules that the rules allow, the first in which nothing goes dark; and how
@@ -34,6 +35,49 @@ public final class DayPlanner {
   private final Effort effort = new Effort(MOST_EFFORT);
   private final FewestSearch search;
   private DayOutcome planned;
+
+  /** Outcomes of dates that are not shown: an edit changes few of them. */
+  private static final Map<Key, DayOutcome> KEPT = new ConcurrentHashMap<>();
+
+  private static final int MOST_KEPT = 60;
+
+  /** What a day without an hour of planning again depends on. */
+  private record Key(
+      double call,
+      double until,
+      AirTemperature air,
+      double shelf,
+      List<DaySpec.Pause> breaks,
+      double near,
+      List<UnitSpec> units,
+      List<BatterySpec> batteries,
+      List<ChargerSpec> chargers,
+      List<SupplySpec> supplies) {}
+
+  /** A date that is not shown, as it is planned; it is not planned again. */
+  public static DayOutcome ofOther(DaySpec day) {
+    Key key =
+        new Key(
+            day.call(),
+            day.until(),
+            day.air(),
+            day.shelf(),
+            day.breaks(),
+            day.near(),
+            day.units().stream().map(UnitWork::spec).toList(),
+            day.batteries(),
+            day.chargers(),
+            day.supplies());
+    DayOutcome kept = KEPT.get(key);
+    if (kept == null) {
+      kept = new DayPlanner(day).plan();
+      if (KEPT.size() >= MOST_KEPT) {
+        KEPT.clear();
+      }
+      KEPT.put(key, kept);
+    }
+    return kept;
+  }
 
   public DayPlanner(DaySpec day) {
     this.day = day;
