@@ -818,7 +818,7 @@ public record BatteryDayInputs(
           String charger,
       @Input(
               key = "shelf",
-              heading = "On the shelf",
+              heading = "On shelf or cart",
               blank = "Blank: as planned.",
               help = "yes: cart, case, pouch; on no position and no charger.")
           Boolean shelf,

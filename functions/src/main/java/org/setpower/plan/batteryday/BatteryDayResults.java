@@ -900,7 +900,9 @@ public final class BatteryDayResults {
                 "project.*",
                 "days.*",
                 "types.*",
-                "positions.position"
+                "positions.position",
+                "positions.fromDay",
+                "positions.toDay"
               },
               rule = "The positions of the day shown, then what is lent on it.")
           String battery,
@@ -914,7 +916,9 @@ public final class BatteryDayResults {
                 "project.*",
                 "days.*",
                 "types.*",
-                "positions.type"
+                "positions.type",
+                "positions.fromDay",
+                "positions.toDay"
               },
               rule = "From Positions, or from Battery stock.")
           String type,
@@ -928,7 +932,9 @@ public final class BatteryDayResults {
                 "project.*",
                 "days.*",
                 "types.*",
-                "positions.department"
+                "positions.department",
+                "positions.fromDay",
+                "positions.toDay"
               },
               rule = "From Positions, or from Battery stock.")
           String to,

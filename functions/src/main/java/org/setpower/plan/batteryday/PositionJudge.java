@@ -330,7 +330,7 @@ final class PositionJudge {
       add(BatteryDayFinding.MEASURED_ZERO);
       return feed;
     }
-    double calculated = feed.hours(peak, coldest);
+    double calculated = known(feed, coldest) ? feed.hours(peak, coldest) : 0;
     if (calculated == 0) {
       return feed;
     }
@@ -348,6 +348,15 @@ final class PositionJudge {
       add(BatteryDayFinding.MEASURED_FAR, DaySettings.duration(hours), shown);
     }
     return feed.measured(hours, peak, coldest);
+  }
+
+  private static boolean known(BatteryFeed feed, double temp) {
+    try {
+      feed.requireKnown(temp);
+      return true;
+    } catch (EvaluationException e) {
+      return false;
+    }
   }
 
   /** The volts that arrive, against the devices and the cable; null where they do not. */

@@ -8,6 +8,7 @@ import org.setpower.pack.DeviceLoad;
 import org.setpower.pack.Discharge;
 import org.setpower.pack.EnergyRuntime;
 import org.setpower.pack.Pack;
+import org.setpower.pack.TemperatureDerating;
 
 /**
  * What a position draws on: the batteries that work at the same time, as one.
@@ -140,6 +141,7 @@ public record BatteryFeed(
    */
   public void requireKnown(double temp) {
     pack(temp);
+    TemperatureDerating.energyLeft(chemistry, temp);
   }
 
   private Pack pack(double temp) {
@@ -182,15 +184,16 @@ public record BatteryFeed(
    */
   private FeedCurve calculated(double watts, double temp, double part) {
     Discharge discharge;
+    double byEnergy;
     try {
       discharge =
           Discharge.of(pack(temp), new DeviceLoad(watts, cutoffVolts, leadOhms), 1, changeAt);
+      byEnergy =
+          EnergyRuntime.hours(
+              EnergyRuntime.usable(wattHours, 1, health, temp, changeAt, chemistry), watts);
     } catch (EvaluationException e) {
       return FeedCurve.NEVER;
     }
-    double byEnergy =
-        EnergyRuntime.hours(
-            EnergyRuntime.usable(wattHours, 1, health, temp, changeAt, chemistry), watts);
     double whole = discharge.hours();
     double share = Math.min(1, byEnergy / whole);
     double end = discharge.endCharge();
