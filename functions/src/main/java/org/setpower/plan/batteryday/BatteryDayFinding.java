@@ -145,8 +145,6 @@ public enum BatteryDayFinding implements FindingKey {
   /** Arguments: call, wrap. */
   OUTSIDE_DAY("device.times", Severity.CHECK),
 
-  /** Arguments: W, dark hours and minutes with more, and as planned. */
-  SUPPLY_LIMIT("supply.limit", Severity.CHECK),
   /** Arguments: W, dark hours and minutes with more, and as planned; W that do. */
   SUPPLY_ENOUGH("supply.enough", Severity.CHECK),
 
@@ -258,7 +256,6 @@ public enum BatteryDayFinding implements FindingKey {
               STOCK_WITHOUT,
               SHORT_FROM_NOW,
               DAY_DARK,
-              SUPPLY_LIMIT,
               SUPPLY_ENOUGH ->
           true;
       default -> false;

@@ -154,10 +154,9 @@ final class BatteryDayTables {
         String less = DaySettings.duration(without);
         String now = DaySettings.duration(dark);
         double watts = judged.item().value().watts();
-        findings.add(
-            Double.isNaN(enough)
-                ? Finding.of(BatteryDayFinding.SUPPLY_LIMIT, watts, less, now)
-                : Finding.of(BatteryDayFinding.SUPPLY_ENOUGH, watts, less, now, enough));
+        if (!Double.isNaN(enough)) {
+          findings.add(Finding.of(BatteryDayFinding.SUPPLY_ENOUGH, watts, less, now, enough));
+        }
       }
     }
     return sorted(findings);

@@ -68,8 +68,8 @@ public final class BatteryPlan implements PlanTemplate {
                     .pick("type", "types.type")
                     .width("position", 38)
                     .optional("mount", "toDay")
-                    .shows("watts", "runtime", "changes", "dark")
-                    .more("onHours", "changeBelow", "arrives", "amps", "maxAmps"),
+                    .shows("runtime", "changes", "dark")
+                    .more("watts", "onHours", "changeBelow", "arrives", "amps", "maxAmps"),
                 book.table("devices")
                     .titled("Devices")
                     .pick("position", "positions.position")
