@@ -227,8 +227,7 @@ public final class BatteryDayPlan {
     }
     String place = typed.position() == null ? typed.charger() : typed.position();
     if (place != null && typed.absence() != null) {
-      atNow.add(
-          row.number(), Finding.of(BatteryDayFinding.FOUND_AWAY, TextEnum.shortened(place)));
+      atNow.add(row.number(), Finding.of(BatteryDayFinding.FOUND_AWAY, TextEnum.shortened(place)));
     }
     if (number > 0) {
       found.put(
@@ -400,7 +399,8 @@ public final class BatteryDayPlan {
               && !row.unreadable().contains("charge");
       if (asks) {
         Set<Integer> on = planned.getOrDefault(read.number(), Set.of());
-        boolean moved = read.charger() > 0 && charging.getOrDefault(read.number(), 0) != read.charger();
+        boolean moved =
+            read.charger() > 0 && charging.getOrDefault(read.number(), 0) != read.charger();
         moved |= read.shelf() && (!on.isEmpty() || charging.containsKey(read.number()));
         String shown = BatteryNumbers.shown(read.number());
         if (moved) {

@@ -647,8 +647,7 @@ final class BatteryDayTables {
   }
 
   private BatteryDayResults.TodayResult today() {
-    List<Finding> findings =
-        projectFindings.stream().filter(BatteryDayTables::isOfToday).toList();
+    List<Finding> findings = projectFindings.stream().filter(BatteryDayTables::isOfToday).toList();
     return new BatteryDayResults.TodayResult(Finding.verdict(findings), findings);
   }
 

@@ -49,7 +49,8 @@ final class ChargerUse {
   private boolean hasHours(ChargerJudge.State state) {
     return state.row().value().powerFrom() != null
         || state.spec() != null
-            && plan.build().supplies().row(state.spec().supply()).item().value().powerFrom() != null;
+            && plan.build().supplies().row(state.spec().supply()).item().value().powerFrom()
+                != null;
   }
 
   /** Alike, on two supplies, with hours typed as for a charger that moves, and both on at once. */

@@ -86,11 +86,7 @@ final class DayBuild {
                 .map(
                     r ->
                         new Gate.Candidate<>(
-                            r.number(),
-                            r,
-                            Identity.of(r.value().supply()),
-                            ofSupply(r),
-                            false))
+                            r.number(), r, Identity.of(r.value().supply()), ofSupply(r), false))
                 .toList(),
             List.of());
     inputs.chargers().filled().forEach(r -> chargers.put(r.number(), judged(r, settings, types)));

@@ -123,8 +123,7 @@ class BatteryDayAssistantTest {
     assertThat(lunch.calculate().rows(BatteryDayResults.CHARGERS).get(0).charges())
         .isGreaterThanOrEqualTo(charges);
     lunch.set("atNow", 1, "charge", "");
-    assertThat(keys(found(lunch).reasons()))
-        .containsExactly(BatteryDayFinding.FOUND_CHARGE_MOVED);
+    assertThat(keys(found(lunch).reasons())).containsExactly(BatteryDayFinding.FOUND_CHARGE_MOVED);
   }
 
   /** The one on the camera lies on the cart: another goes on, and its charge is asked for. */
@@ -137,8 +136,7 @@ class BatteryDayAssistantTest {
             .orElseThrow()
             .on();
     Ranges lunch = lunch().row("atNow", "number", on, "shelf", "yes");
-    assertThat(keys(found(lunch).reasons()))
-        .containsExactly(BatteryDayFinding.FOUND_CHARGE_MOVED);
+    assertThat(keys(found(lunch).reasons())).containsExactly(BatteryDayFinding.FOUND_CHARGE_MOVED);
     lunch.set("atNow", 1, "charge", 0.9);
     assertThat(found(lunch).verdict()).isEqualTo(Verdict.OK);
     assertThat(lunch.calculate().rows(BatteryDayResults.SCHEDULE))
@@ -153,8 +151,7 @@ class BatteryDayAssistantTest {
     lunch.set("atNow", 1, "charger", "Small quad");
     assertThat(keys(found(lunch).reasons())).containsExactly(BatteryDayFinding.FOUND_NOT_CHARGED);
     lunch.set("atNow", 1, "charger", "Block quad", "shelf", "yes");
-    assertThat(keys(found(lunch).reasons()))
-        .containsExactly(BatteryDayFinding.FOUND_TWO_PLACES);
+    assertThat(keys(found(lunch).reasons())).containsExactly(BatteryDayFinding.FOUND_TWO_PLACES);
     lunch.set("atNow", 1, "shelf", "", "absence", "quarantine");
     assertThat(keys(found(lunch).reasons())).contains(BatteryDayFinding.FOUND_AWAY);
     lunch.set("atNow", 1, "absence", "").row("atNow", "number", "B30", "shelf", "yes");
@@ -189,8 +186,7 @@ class BatteryDayAssistantTest {
   @Test
   void the_min_number_names_what_it_leaves_out() {
     Ranges stopped = quay().set("positions", 2, "input", "wide");
-    BatteryDayResults.StockResult blocks =
-        stopped.calculate().rows(BatteryDayResults.STOCK).get(0);
+    BatteryDayResults.StockResult blocks = stopped.calculate().rows(BatteryDayResults.STOCK).get(0);
     assertThat(blocks.fewest()).isPositive();
     assertThat(keys(blocks.reasons())).contains(BatteryDayFinding.STOCK_WITHOUT);
     assertThat(keys(stopped.calculate().rows(BatteryDayResults.STOCK).get(1).reasons()))

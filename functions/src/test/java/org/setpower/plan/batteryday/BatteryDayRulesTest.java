@@ -156,9 +156,7 @@ class BatteryDayRulesTest {
         BatteryDayFinding.MOUNT);
     // 92 W over 17 m of 0.75 mm² (0.9 Ω out and back) at 28.8 V: 25.6 V arrive
     Ranges thin = camera().set("positions", 1, "cable", 17, "cableSize", "0.75 mm²");
-    assertStops(
-        thin.set("devices", 1, "minVolts", 26),
-        BatteryDayFinding.DEVICE_STOPS);
+    assertStops(thin.set("devices", 1, "minVolts", 26), BatteryDayFinding.DEVICE_STOPS);
     assertStops(
         camera().set("positions", 1, "cable", 60, "cableSize", "0.75 mm²"),
         BatteryDayFinding.CABLE_CARRY);

@@ -326,8 +326,7 @@ class BatteryDayTruthTest {
     BatteryDayResults.SummaryResult summary =
         inverter.calculate().rows(BatteryDayResults.SUMMARY).get(0);
     assertThat(summary.dark()).isPositive();
-    List<Finding> reasons =
-        inverter.calculate().rows(BatteryDayResults.SUPPLIES).get(0).reasons();
+    List<Finding> reasons = inverter.calculate().rows(BatteryDayResults.SUPPLIES).get(0).reasons();
     assertThat(keys(reasons)).containsExactly("batteries.supply.enough");
     double enough = (Double) reasons.get(0).arguments().get(3);
     assertThat(enough).isIn(340.0, 510.0, 680.0, 840.0, 1010.0);

@@ -138,8 +138,16 @@ public final class BatteryPlan implements PlanTemplate {
             .upright()
             .with(
                 book.list(
-                        "lentOut", "battery", "type", "to", "pieces", "runtime", "changeAt",
-                        "changes", "backOn", "verdict")
+                        "lentOut",
+                        "battery",
+                        "type",
+                        "to",
+                        "pieces",
+                        "runtime",
+                        "changeAt",
+                        "changes",
+                        "backOn",
+                        "verdict")
                     .width("battery", 32)
                     .width("type", 24)
                     .width("to", 28)
@@ -268,8 +276,10 @@ public final class BatteryPlan implements PlanTemplate {
   }
 
   private PlanTab summary() {
-    return PlanTab.page("Summary", "Whether the batteries last, and the open issues, stops first. A column that an issue names"
-            + " and that is not on its tab: press + above the headings there.")
+    return PlanTab.page(
+            "Summary",
+            "Whether the batteries last, and the open issues, stops first. A column that an issue"
+                + " names and that is not on its tab: press + above the headings there.")
         .result()
         .with(
             book.figures(

@@ -84,9 +84,7 @@ public record BatteryFeed(
     double calculated = with(0, null).hours(watts, temp);
     return with(
         changeAt,
-        hours <= calculated
-            ? new Measured(hours / calculated, 0)
-            : new Measured(1, hours * watts));
+        hours <= calculated ? new Measured(hours / calculated, 0) : new Measured(1, hours * watts));
   }
 
   private BatteryFeed with(double change, Measured other) {

@@ -142,8 +142,7 @@ final class ChargingDesk {
       return whole;
     }
     double worked = charger.power().hours(whole.start(), ends);
-    double reached =
-        Math.min(charger.fullCharge(), rate.charging().after(battery.charge, worked));
+    double reached = Math.min(charger.fullCharge(), rate.charging().after(battery.charge, worked));
     if (reached < battery.charge + LEAST_CUT) {
       return whole;
     }

@@ -179,11 +179,7 @@ public final class DayPlanner {
   private double darkWith(int supply, double watts) {
     List<SupplySpec> fed =
         day.supplies().stream()
-            .map(
-                s ->
-                    s.row() == supply
-                        ? new SupplySpec(s.row(), watts, s.wattHours())
-                        : s)
+            .map(s -> s.row() == supply ? new SupplySpec(s.row(), watts, s.wattHours()) : s)
             .toList();
     DaySpec other =
         new DaySpec(
