@@ -30,6 +30,8 @@ public enum BatteryDayFinding implements FindingKey {
   /** Arguments: time. */
   DAY_TIMES("days.times", Severity.STOP),
   DAY_OVERLAP("days.overlap", Severity.STOP),
+  /** Arguments: dark hours and minutes. */
+  DAY_DARK("days.dark", Severity.STOP),
   /** Arguments: °C assumed. */
   MIN_BLANK("days.minBlank", Severity.CHECK),
   MAX_BLANK("days.maxBlank", Severity.CHECK),
@@ -74,6 +76,12 @@ public enum BatteryDayFinding implements FindingKey {
   SHORT_NOT_PROVEN("stock.shortNotProven", Severity.CHECK),
   /** Arguments: needed. */
   STOCK_LASTS("stock.lasts", Severity.CHECK),
+  /** Arguments: time. */
+  SHORT_FROM_NOW("stock.shortFromNow", Severity.CHECK),
+  /** Arguments: first number. */
+  NUMBERS_MOVE("stock.move", Severity.CHECK),
+  /** Arguments: positions. */
+  STOCK_WITHOUT("stock.without", Severity.CHECK),
 
   BATTERY_QUARANTINE("battery.quarantine", Severity.DANGER),
   BATTERY_LENT("battery.lent", Severity.HOLD),
@@ -111,6 +119,11 @@ public enum BatteryDayFinding implements FindingKey {
   NO_START("position.noStart", Severity.STOP),
   /** Arguments: min. */
   TOO_SHORT("position.short", Severity.STOP),
+  /** Arguments: hours and minutes typed, Wh that they are, Wh of the label, hours and minutes. */
+  MEASURED_LONG("position.measuredLong", Severity.CHECK),
+  /** Arguments: hours and minutes typed, calculated. */
+  MEASURED_FAR("position.measuredFar", Severity.CHECK),
+  MEASURED_ZERO("position.measuredZero", Severity.STOP),
   /** Arguments: share typed, share used. */
   CHANGE_EARLIER("position.changeEarlier", Severity.CHECK),
   DAYS_CROSSED("position.days", Severity.STOP),
@@ -132,8 +145,8 @@ public enum BatteryDayFinding implements FindingKey {
   /** Arguments: call, wrap. */
   OUTSIDE_DAY("device.times", Severity.CHECK),
 
-  /** Arguments: W, dark hours and minutes with more, and as planned. */
-  SUPPLY_LIMIT("supply.limit", Severity.CHECK),
+  /** Arguments: W, dark hours and minutes with more, and as planned; W that do. */
+  SUPPLY_ENOUGH("supply.enough", Severity.CHECK),
 
   /** Arguments: supply. */
   SUPPLY_UNKNOWN("charger.supply", Severity.STOP),
@@ -159,6 +172,8 @@ public enum BatteryDayFinding implements FindingKey {
   /** Arguments: type, W, W of the supply. */
   NO_WATTS("charger.watts", Severity.STOP),
   HOURS_HALF("charger.hours", Severity.STOP),
+  /** Arguments: supply. */
+  HOURS_APART("charger.apart", Severity.STOP),
   /** Arguments: time until which it charges. */
   CHARGES_AT_NIGHT("charger.night", Severity.CHECK),
   /** Arguments: charger, its supply. */
@@ -197,6 +212,18 @@ public enum BatteryDayFinding implements FindingKey {
   FOUND_NOTHING("found.nothing", Severity.CHECK),
   /** Arguments: number, position. */
   FOUND_CHARGE("found.charge", Severity.CHECK),
+  /** Arguments: number. */
+  FOUND_CHARGE_MOVED("found.chargeMoved", Severity.CHECK),
+  /** Arguments: number. */
+  FOUND_TWO_PLACES("found.twoPlaces", Severity.STOP),
+  /** Arguments: charger. */
+  FOUND_CHARGER("found.charger", Severity.STOP),
+  /** Arguments: type of the battery, charger. */
+  FOUND_NOT_CHARGED("found.notCharged", Severity.STOP),
+  /** Arguments: number, charger. */
+  FOUND_WITHHELD_CHARGES("found.withheldCharges", Severity.STOP),
+  /** Arguments: number, charger. */
+  FOUND_QUARANTINE_CHARGES("found.quarantineCharges", Severity.DANGER),
 
   /** Arguments: °C. */
   COLD_CELLS("disposables.cold", Severity.CHECK);
@@ -222,7 +249,15 @@ public enum BatteryDayFinding implements FindingKey {
   @Override
   public boolean isResult() {
     return switch (this) {
-      case RUNS_DRY, SHORT_OF, SHORT_NOT_PROVEN, STOCK_LASTS, SUPPLY_LIMIT -> true;
+      case RUNS_DRY,
+              SHORT_OF,
+              SHORT_NOT_PROVEN,
+              STOCK_LASTS,
+              STOCK_WITHOUT,
+              SHORT_FROM_NOW,
+              DAY_DARK,
+              SUPPLY_ENOUGH ->
+          true;
       default -> false;
     };
   }

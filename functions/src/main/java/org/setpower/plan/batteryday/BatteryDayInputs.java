@@ -447,6 +447,15 @@ public record BatteryDayInputs(
               help = "Of that device, as on its label: 11-17.")
           String input,
       @Input(
+              key = "measured",
+              heading = "Measured runtime",
+              unit = "h:mm",
+              blank = "Blank: calculated.",
+              help =
+                  "At the lowest min. temperature of Days: from one full battery, or a full set,"
+                      + " until the device stops.")
+          LocalTime measured,
+      @Input(
               key = "priority",
               heading = "Priority",
               min = 1,
@@ -617,9 +626,16 @@ public record BatteryDayInputs(
               max = 1e6,
               blank = "Blank: it does not run out.",
               help = "Of a power station that nothing feeds during the day.")
-          Double wattHours) {
+          Double wattHours,
+      @Input(
+              key = "powerFrom",
+              heading = "Power from",
+              blank = "Blank: all day.",
+              help = "When it is there, every day: generator running, hotel room.")
+          LocalTime powerFrom,
+      @Input(key = "powerTo", heading = "Power to", blank = "Blank: all day.") LocalTime powerTo) {
     private Supply named(String name) {
-      return new Supply(name, watts, wattHours);
+      return new Supply(name, watts, wattHours, powerFrom, powerTo);
     }
   }
 
@@ -661,6 +677,14 @@ public record BatteryDayInputs(
               help = "Types of Battery types, with commas between them.")
           String types,
       @Input(
+              key = "powerFrom",
+              heading = "Power from",
+              blank = "Blank: as its supply.",
+              help = "When it has power, every day, if not all the hours of its supply.")
+          LocalTime powerFrom,
+      @Input(key = "powerTo", heading = "Power to", blank = "Blank: as its supply.")
+          LocalTime powerTo,
+      @Input(
               key = "mount",
               heading = "Mount",
               blank = "Blank: takes every mount.",
@@ -692,13 +716,6 @@ public record BatteryDayInputs(
               blank = "Blank: 100 %.",
               help = "State of charge from which a battery may be taken off it.")
           Double usable,
-      @Input(
-              key = "powerFrom",
-              heading = "Power from",
-              blank = "Blank: all day.",
-              help = "When its supply is there, every day.")
-          LocalTime powerFrom,
-      @Input(key = "powerTo", heading = "Power to", blank = "Blank: all day.") LocalTime powerTo,
       @Input(
               key = "offFrom",
               heading = "Off from",
@@ -746,12 +763,12 @@ public record BatteryDayInputs(
           channels,
           amps,
           types,
+          powerFrom,
+          powerTo,
           mount,
           atOnce,
           efficiency,
           usable,
-          powerFrom,
-          powerTo,
           offFrom,
           offTo,
           roundTrip,
@@ -793,6 +810,18 @@ public record BatteryDayInputs(
               blank = "Blank: where it is planned.",
               help = "A row of Positions.")
           String position,
+      @Input(
+              key = "charger",
+              heading = "Charges on",
+              blank = "Blank: as planned.",
+              help = "A row of Chargers. Its warm-up begins at Now.")
+          String charger,
+      @Input(
+              key = "shelf",
+              heading = "On shelf or cart",
+              blank = "Blank: as planned.",
+              help = "yes: cart, case, pouch; on no position and no charger.")
+          Boolean shelf,
       @Input(key = "absence", heading = "Not there", blank = "Blank: it is there.")
           BatteryAbsence absence) {}
 

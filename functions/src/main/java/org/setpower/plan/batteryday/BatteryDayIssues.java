@@ -23,10 +23,13 @@ final class BatteryDayIssues {
       DisposableCells disposables) {
     this.plan = plan;
     BatteryDayInputs inputs = plan.inputs();
-    issues.add(BatteryDayInputs.PROJECT.heading(), "1", project);
+    List<Finding> today = project.stream().filter(BatteryDayTables::isOfToday).toList();
+    List<Finding> others = project.stream().filter(f -> !today.contains(f)).toList();
+    issues.add(BatteryDayInputs.PROJECT.heading(), "1", others);
+    issues.add(BatteryDayResults.TODAY.heading(), "1", today);
     for (InputRow<BatteryDayInputs.Day> row : inputs.days().filled().toList()) {
       String date = row.value().date() == null ? null : row.value().date().toString();
-      add(BatteryDayInputs.DAYS, row, date, plan.calendar().findings(row.number()));
+      add(BatteryDayInputs.DAYS, row, date, plan.ofDay(row));
     }
     for (InputRow<BatteryDayInputs.BatteryType> row : inputs.types().filled().toList()) {
       List<Finding> own = plan.types().row(row.number()).findings();

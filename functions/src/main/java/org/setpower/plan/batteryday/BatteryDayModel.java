@@ -52,6 +52,7 @@ final class BatteryDayModel implements PlanModel {
         BatteryDayResults.CHARGERS,
         BatteryDayResults.AT_CALL,
         BatteryDayResults.AT_NOW,
+        BatteryDayResults.TODAY,
         BatteryDayResults.RUN,
         BatteryDayResults.SCHEDULE,
         BatteryDayResults.CARD,

@@ -1,7 +1,10 @@
 package org.setpower.plan.batteryday;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -14,22 +17,28 @@ import org.setpower.plan.batteryday.BatteryDayInputs.AtNow;
 import org.setpower.plan.batteryday.BatteryDayInputs.Position;
 import org.setpower.plan.batteryday.simulation.BatteryConnection;
 import org.setpower.plan.batteryday.simulation.BatterySpec;
+import org.setpower.plan.batteryday.simulation.ChargerSpec;
 import org.setpower.plan.batteryday.simulation.DayEvent;
 import org.setpower.plan.batteryday.simulation.DayOutcome;
 import org.setpower.plan.batteryday.simulation.DayPlanner;
 import org.setpower.plan.batteryday.simulation.DaySpec;
 import org.setpower.plan.batteryday.typed.BatteryAbsence;
 import org.setpower.plan.batteryday.typed.BatteryNumbers;
+import org.setpower.plan.batteryday.typed.ChargeAtCall;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.common.PlanModel;
 import org.setpower.plan.common.PlanResult;
 import org.setpower.plan.finding.Finding;
+import org.setpower.plan.finding.Gate;
 import org.setpower.plan.finding.Identity;
 
 /** The battery plan, calculated once: every verdict, the schedule, every paper, every count. */
 public final class BatteryDayPlan {
   /** The model of the sheet. */
   public static final PlanModel MODEL = new BatteryDayModel();
+
+  /** Hours of darkness that are none. */
+  private static final double LEAST_DARK = 1e-6;
 
   private final BatteryDayInputs inputs;
   private final DaySettings settings;
@@ -44,6 +53,8 @@ public final class BatteryDayPlan {
   private final DayPlanner planner;
   private final DayPlanner.Fewest fewest;
   private final List<Finding> ofToday = new ArrayList<>();
+  private final Map<LocalDate, DayOutcome> others = new HashMap<>();
+  private final Map<LocalDate, Double> dark = new HashMap<>();
 
   /** Whether Today is of the day shown, so that it is applied. */
   private final boolean applies;
@@ -60,12 +71,9 @@ public final class BatteryDayPlan {
     inputs.atNow().filled().forEach(r -> readAtNow(r, known, found));
     Map<Integer, Double> charges = new HashMap<>();
     for (DayFrame before : calendar.before()) {
-      boolean later = settings.today() != null && !before.date().isBefore(settings.today());
-      Map<Integer, BatteryAbsence> gone = later ? quarantined() : Map.of();
-      DayBuild build = new DayBuild(inputs, settings, types, before, gone);
-      DaySpec day = build.spec(settings, charges, Double.POSITIVE_INFINITY, List.of());
-      if (day != null) {
-        charges.putAll(new DayPlanner(day).plan().nextCharge());
+      DayOutcome left = runOther(before, charges);
+      if (left != null) {
+        charges.putAll(left.nextCharge());
       }
     }
     boolean again = applies && settings.now() != null && calendar.ofProject().isEmpty();
@@ -98,6 +106,59 @@ public final class BatteryDayPlan {
         judgeCharge(found);
       }
     }
+    runOthers();
+  }
+
+  /** A date that is not shown, as it is planned; null if it cannot be. */
+  private DayOutcome runOther(DayFrame frame, Map<Integer, Double> charges) {
+    boolean later = settings.today() != null && !frame.date().isBefore(settings.today());
+    Map<Integer, BatteryAbsence> gone = later ? quarantined() : Map.of();
+    DayBuild other = new DayBuild(inputs, settings, types, frame, gone);
+    DaySpec day = other.spec(settings, charges, Double.POSITIVE_INFINITY, List.of());
+    DayOutcome run = day == null ? null : DayPlanner.ofOther(day);
+    others.put(frame.date(), run);
+    if (run != null && run.complete() && other.isWhole(frame.date())) {
+      dark.put(frame.date(), Arrays.stream(run.darkHours()).sum());
+    }
+    return run;
+  }
+
+  /** All dates but the one shown and those before it that it takes charges from. */
+  private void runOthers() {
+    Map<Integer, Double> charges = new HashMap<>();
+    for (DayFrame frame : calendar.all()) {
+      if (frame.atCall() != ChargeAtCall.AS_LEFT) {
+        charges.clear();
+      }
+      boolean shown = calendar.shown() != null && frame.date().equals(calendar.shown().date());
+      DayOutcome run = shown ? outcome : others.get(frame.date());
+      if (!shown && !others.containsKey(frame.date())) {
+        run = runOther(frame, charges);
+      }
+      if (shown && outcome != null && outcome.complete() && build.isWhole(frame.date())) {
+        dark.put(frame.date(), Arrays.stream(outcome.darkHours()).sum());
+      }
+      if (run != null) {
+        charges.putAll(run.nextCharge());
+      }
+    }
+  }
+
+  /** Dark hours of a date as it is planned; null where they are not known. */
+  Double darkOn(LocalDate date) {
+    return date == null ? null : dark.get(date);
+  }
+
+  /** What is wrong with a row of Days, and whether a date that is not shown is dark. */
+  List<Finding> ofDay(InputRow<BatteryDayInputs.Day> row) {
+    LocalDate date = row.value().date();
+    Double hours = darkOn(date);
+    boolean shown = calendar.shown() != null && calendar.shown().date().equals(date);
+    List<Finding> all = new ArrayList<>(calendar.findings(row.number()));
+    if (!shown && hours != null && hours > LEAST_DARK) {
+      all.add(Finding.of(BatteryDayFinding.DAY_DARK, DaySettings.duration(hours)));
+    }
+    return all.stream().sorted(Finding.WORST_FIRST).toList();
   }
 
   /** The hour from which the day shown is planned again; infinite where it is not. */
@@ -164,10 +225,9 @@ public final class BatteryDayPlan {
     if (settings.now() == null) {
       atNow.add(row.number(), Finding.of(BatteryDayFinding.FOUND_NO_NOW));
     }
-    if (typed.position() != null && typed.absence() != null) {
-      atNow.add(
-          row.number(),
-          Finding.of(BatteryDayFinding.FOUND_AWAY, TextEnum.shortened(typed.position())));
+    String place = typed.position() == null ? typed.charger() : typed.position();
+    if (place != null && typed.absence() != null) {
+      atNow.add(row.number(), Finding.of(BatteryDayFinding.FOUND_AWAY, TextEnum.shortened(place)));
     }
     if (number > 0) {
       found.put(
@@ -176,35 +236,53 @@ public final class BatteryDayPlan {
               number,
               atNow.charges().getOrDefault(number, Double.NaN),
               0,
+              0,
+              false,
               atNow.gone().containsKey(number)));
     }
   }
 
   private void placeAtNow(InputRow<AtNow> row, Map<Integer, DaySpec.Found> found) {
     DaySpec.Found read = found.get(row.number());
-    if (row.value().position() != null) {
-      int position = position(row, read == null ? 0 : read.number());
-      if (read != null) {
-        found.put(
-            row.number(), new DaySpec.Found(read.number(), read.charge(), position, read.away()));
-      }
+    AtNow typed = row.value();
+    int number = read == null ? 0 : read.number();
+    int position = typed.position() == null ? 0 : position(row, number);
+    int charger = typed.charger() == null ? 0 : charger(row, number);
+    boolean shelf = Boolean.TRUE.equals(typed.shelf());
+    int places =
+        (typed.position() == null ? 0 : 1) + (typed.charger() == null ? 0 : 1) + (shelf ? 1 : 0);
+    if (read == null) {
+      return;
+    }
+    if (places > 1) {
+      atNow.add(
+          row.number(),
+          Finding.of(BatteryDayFinding.FOUND_TWO_PLACES, BatteryNumbers.shown(number)));
+    } else {
+      found.put(
+          row.number(),
+          new DaySpec.Found(number, read.charge(), position, charger, shelf, read.away()));
     }
   }
 
   /** Where more batteries are said to be than there is room for, it is not known which are. */
   private void judgePlaces(Map<Integer, DaySpec.Found> found) {
-    Map<Integer, Set<Integer>> places = new TreeMap<>();
+    Map<Integer, Set<List<Object>>> places = new TreeMap<>();
     found.values().stream()
-        .filter(f -> f.position() > 0)
-        .forEach(f -> places.computeIfAbsent(f.number(), n -> new TreeSet<>()).add(f.position()));
+        .filter(f -> f.position() > 0 || f.charger() > 0 || f.shelf())
+        .forEach(
+            f ->
+                places
+                    .computeIfAbsent(f.number(), n -> new HashSet<>())
+                    .add(List.of(f.position(), f.charger(), f.shelf())));
     found.replaceAll(
         (row, f) -> {
           if (places.getOrDefault(f.number(), Set.of()).size() > 1) {
             atNow.add(
                 row, Finding.of(BatteryDayFinding.FOUND_PLACES, BatteryNumbers.shown(f.number())));
-            return nowhere(f);
+            return f.asPlanned();
           }
-          return isInSet(row, f) ? nowhere(f) : f;
+          return isInSet(row, f) ? f.asPlanned() : f;
         });
     Map<Integer, Set<Integer>> on = new TreeMap<>();
     found.values().stream()
@@ -226,7 +304,7 @@ public final class BatteryDayPlan {
                   TextEnum.shortened(state.row().value().position()),
                   (double) batteries.size(),
                   (double) room));
-          return nowhere(f);
+          return f.asPlanned();
         });
   }
 
@@ -244,21 +322,33 @@ public final class BatteryDayPlan {
       int number = atNow.number(row.number());
       AtNow typed = row.value();
       if (isWithheld(number) && typed.absence() == null) {
-        String shown = BatteryNumbers.shown(number);
-        if (typed.position() != null) {
-          boolean damaged = build.stock().batteries().get(number).use() == BatteryUse.QUARANTINE;
-          atNow.add(
-              row.number(),
-              Finding.of(
-                  damaged
-                      ? BatteryDayFinding.FOUND_QUARANTINE
-                      : BatteryDayFinding.FOUND_WITHHELD_ON,
-                  shown,
-                  TextEnum.shortened(typed.position())));
-        } else if (typed.charge() != null) {
-          atNow.add(row.number(), Finding.of(BatteryDayFinding.FOUND_WITHHELD, shown));
-        }
+        judgeWithheld(row.number(), number, typed);
       }
+    }
+  }
+
+  private void judgeWithheld(int row, int number, AtNow typed) {
+    String shown = BatteryNumbers.shown(number);
+    boolean damaged = build.stock().batteries().get(number).use() == BatteryUse.QUARANTINE;
+    if (typed.position() != null) {
+      atNow.add(
+          row,
+          Finding.of(
+              damaged ? BatteryDayFinding.FOUND_QUARANTINE : BatteryDayFinding.FOUND_WITHHELD_ON,
+              shown,
+              TextEnum.shortened(typed.position())));
+    }
+    if (typed.charger() != null) {
+      atNow.add(
+          row,
+          Finding.of(
+              damaged
+                  ? BatteryDayFinding.FOUND_QUARANTINE_CHARGES
+                  : BatteryDayFinding.FOUND_WITHHELD_CHARGES,
+              shown,
+              TextEnum.shortened(typed.charger())));
+    } else if (typed.position() == null && (typed.charge() != null || typed.shelf() != null)) {
+      atNow.add(row, Finding.of(BatteryDayFinding.FOUND_WITHHELD, shown));
     }
   }
 
@@ -295,29 +385,32 @@ public final class BatteryDayPlan {
         event.on().forEach(n -> planned.computeIfAbsent(n, b -> new TreeSet<>()).add(position));
       }
     }
+    Map<Integer, Integer> charging = new HashMap<>();
+    outcome.charges().stream()
+        .filter(c -> c.start() < now - 1e-9 && c.full() > now - 1e-9)
+        .forEach(c -> charging.put(c.battery(), c.charger()));
     for (InputRow<AtNow> row : inputs.atNow().filled().toList()) {
       DaySpec.Found read = found.get(row.number());
       boolean asks =
           read != null
-              && read.position() > 0
               && !read.away()
               && atNow.findings(row.number()).isEmpty()
               && row.value().charge() == null
-              && !row.unreadable().contains("charge")
-              && !planned.getOrDefault(read.number(), Set.of()).contains(read.position());
+              && !row.unreadable().contains("charge");
       if (asks) {
-        atNow.add(
-            row.number(),
-            Finding.of(
-                BatteryDayFinding.FOUND_CHARGE,
-                BatteryNumbers.shown(read.number()),
-                TextEnum.shortened(row.value().position())));
+        Set<Integer> on = planned.getOrDefault(read.number(), Set.of());
+        boolean moved =
+            read.charger() > 0 && charging.getOrDefault(read.number(), 0) != read.charger();
+        moved |= read.shelf() && (!on.isEmpty() || charging.containsKey(read.number()));
+        String shown = BatteryNumbers.shown(read.number());
+        if (moved) {
+          atNow.add(row.number(), Finding.of(BatteryDayFinding.FOUND_CHARGE_MOVED, shown));
+        } else if (read.position() > 0 && !on.contains(read.position())) {
+          String place = TextEnum.shortened(row.value().position());
+          atNow.add(row.number(), Finding.of(BatteryDayFinding.FOUND_CHARGE, shown, place));
+        }
       }
     }
-  }
-
-  private static DaySpec.Found nowhere(DaySpec.Found found) {
-    return new DaySpec.Found(found.number(), found.charge(), 0, found.away());
   }
 
   /** Whether a battery is said to be in a set, of which the others are not known. */
@@ -375,6 +468,33 @@ public final class BatteryDayPlan {
     return named.get(0).number();
   }
 
+  /** The row of the charger that a battery is on; 0 if it does not charge there. */
+  private int charger(InputRow<AtNow> row, int number) {
+    String name = row.value().charger();
+    List<Gate.Judged<ChargerJudge.State>> named =
+        build.chargers().all().stream()
+            .filter(c -> Identity.of(c.item().row().value().charger()).equals(Identity.of(name)))
+            .toList();
+    if (named.size() != 1) {
+      atNow.add(
+          row.number(), Finding.of(BatteryDayFinding.FOUND_CHARGER, TextEnum.shortened(name)));
+      return 0;
+    }
+    StockList.StockBattery battery = build.stock().batteries().get(number);
+    ChargerSpec spec = named.get(0).fit() ? named.get(0).item().spec() : null;
+    boolean typed = battery != null && battery.type() != null;
+    if (typed && (spec == null || !spec.types().containsKey(battery.type().row()))) {
+      atNow.add(
+          row.number(),
+          Finding.of(
+              BatteryDayFinding.FOUND_NOT_CHARGED,
+              battery.type().name(),
+              TextEnum.shortened(name)));
+      return 0;
+    }
+    return named.get(0).row();
+  }
+
   /** What is wrong with the date of Today. */
   List<Finding> ofToday() {
     return ofToday;
@@ -383,6 +503,11 @@ public final class BatteryDayPlan {
   /** Dark hours if the watts of a supply did not bind. */
   double darkWithout(int supply) {
     return planner.darkWithout(supply);
+  }
+
+  /** Watts of a supply that are enough; NaN if none are. */
+  double wattsEnough(int supply) {
+    return planner.wattsEnough(supply);
   }
 
   BatteryDayInputs inputs() {

@@ -25,6 +25,7 @@ public final class BatteryDayResults {
   static final ResultTable<ChargerResult> CHARGERS = ResultTable.of(ChargerResult.class);
   static final ResultTable<AtCallResult> AT_CALL = ResultTable.of(AtCallResult.class);
   static final ResultTable<AtNowResult> AT_NOW = ResultTable.of(AtNowResult.class);
+  static final ResultTable<TodayResult> TODAY = ResultTable.of(TodayResult.class);
   static final ResultTable<RunResult> RUN = ResultTable.of(RunResult.class);
   static final ResultTable<ScheduleRow> SCHEDULE = ResultTable.of(ScheduleRow.class);
   static final ResultTable<CardRow> CARD = ResultTable.of(CardRow.class);
@@ -105,15 +106,47 @@ public final class BatteryDayResults {
       @Result(
               key = "reasons",
               heading = "Reason",
-              from = {"project.*", "days.*"},
-              rule = "What is wrong with the row, and with the move between two rows of one date.")
+              from = {
+                "project.*",
+                "days.*",
+                "types.*",
+                "stock.*",
+                "positions.*",
+                "devices.*",
+                "supplies.*",
+                "chargers.*",
+                "atCall.*",
+                "atNow.*"
+              },
+              rule =
+                  "What is wrong with the row and with the move between two rows of one date, and"
+                      + " whether a date that is not shown is dark.")
           List<Finding> reasons,
       @Result(
               key = "shown",
               heading = "Shown",
               from = {"project.*", "days.*"},
               rule = "Yes for the date that is planned.")
-          Boolean shown) {}
+          Boolean shown,
+      @Result(
+              key = "dark",
+              heading = "Dark",
+              form = NumberForm.DURATION_UP,
+              unit = "h",
+              from = {
+                "project.*",
+                "days.*",
+                "types.*",
+                "stock.*",
+                "positions.*",
+                "devices.*",
+                "supplies.*",
+                "chargers.*",
+                "atCall.*",
+                "atNow.*"
+              },
+              rule = "Of all positions on the date; blank where a stop keeps one out.")
+          Double dark) {}
 
   /** Beside a type. */
   @Table(key = "types", heading = "Battery types", rows = 16)
@@ -592,6 +625,22 @@ public final class BatteryDayResults {
               rule = "What is wrong with the row.")
           List<Finding> reasons) {}
 
+  /** Beside date and time of Today. */
+  @Table(key = "dayToday", heading = "Today", rows = 1)
+  public record TodayResult(
+      @Result(
+              key = "verdict",
+              heading = "Status",
+              from = "dayToday.reasons",
+              rule = "The worst of the reasons.")
+          Verdict verdict,
+      @Result(
+              key = "reasons",
+              heading = "Reason",
+              from = {"project.*", "days.*", "atCall.*", "atNow.*"},
+              rule = "What is wrong with the date of Today or with Now.")
+          List<Finding> reasons) {}
+
   /** The day shown. */
   @Table(key = "run", heading = "Day", rows = 1)
   public record RunResult(
@@ -851,7 +900,9 @@ public final class BatteryDayResults {
                 "project.*",
                 "days.*",
                 "types.*",
-                "positions.position"
+                "positions.position",
+                "positions.fromDay",
+                "positions.toDay"
               },
               rule = "The positions of the day shown, then what is lent on it.")
           String battery,
@@ -865,7 +916,9 @@ public final class BatteryDayResults {
                 "project.*",
                 "days.*",
                 "types.*",
-                "positions.type"
+                "positions.type",
+                "positions.fromDay",
+                "positions.toDay"
               },
               rule = "From Positions, or from Battery stock.")
           String type,
@@ -879,7 +932,9 @@ public final class BatteryDayResults {
                 "project.*",
                 "days.*",
                 "types.*",
-                "positions.department"
+                "positions.department",
+                "positions.fromDay",
+                "positions.toDay"
               },
               rule = "From Positions, or from Battery stock.")
           String to,
@@ -904,6 +959,13 @@ public final class BatteryDayResults {
               from = {"positions.runtime", "positions.verdict"},
               rule = "From Positions; blank with a stop.")
           Double runtime,
+      @Result(
+              key = "changeAt",
+              heading = "Change at",
+              form = NumberForm.SHARE,
+              from = {"positions.changeBelow", "positions.verdict"},
+              rule = "From Positions, in the coldest of the day; blank with a stop.")
+          Double changeAt,
       @Result(
               key = "changes",
               heading = "Changes",

@@ -14,6 +14,8 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.setpower.base.TextEnum;
 import org.setpower.pack.ConstantWatts;
 import org.setpower.plan.batteryday.simulation.BatteryConnection;
 import org.setpower.plan.batteryday.simulation.ChargerSpec;
@@ -30,6 +32,7 @@ import org.setpower.plan.common.Phrase;
 import org.setpower.plan.common.ResultRows;
 import org.setpower.plan.finding.Finding;
 import org.setpower.plan.finding.Gate;
+import org.setpower.plan.finding.Identity;
 import org.setpower.plan.finding.Verdict;
 
 /** The tables of results of a plan. */
@@ -129,6 +132,16 @@ final class BatteryDayTables {
         .together()
         .forEach(
             (type, number) -> shortOf.put(type, lit ? 0 : Math.max(0, number - planned(type))));
+    if (!lit && Double.isFinite(plan.now())) {
+      // the fewest are of a whole day with full batteries, and not of what is left from now on
+      shortOf.keySet().removeIf(t -> shortOf.get(t) == 0 && isDark(t));
+    }
+  }
+
+  /** Whether a piece on batteries of a type is dark. */
+  private boolean isDark(int type) {
+    return IntStream.range(0, build.units().size())
+        .anyMatch(i -> build.units().get(i).type() == type && outcome.darkHours()[i] > 0);
   }
 
   private List<Finding> supplyFindings(Gate.Judged<InputRow<BatteryDayInputs.Supply>> judged) {
@@ -137,12 +150,13 @@ final class BatteryDayTables {
       double dark = Arrays.stream(outcome.darkHours()).sum();
       double without = plan.darkWithout(judged.row());
       if (without < dark - 1 / 60.0) {
-        findings.add(
-            Finding.of(
-                BatteryDayFinding.SUPPLY_LIMIT,
-                judged.item().value().watts(),
-                DaySettings.duration(without),
-                DaySettings.duration(dark)));
+        double enough = plan.wattsEnough(judged.row());
+        String less = DaySettings.duration(without);
+        String now = DaySettings.duration(dark);
+        double watts = judged.item().value().watts();
+        if (!Double.isNaN(enough)) {
+          findings.add(Finding.of(BatteryDayFinding.SUPPLY_ENOUGH, watts, less, now, enough));
+        }
       }
     }
     return sorted(findings);
@@ -203,6 +217,10 @@ final class BatteryDayTables {
     Integer number = type == null || plan.fewest() == null ? null : fewest(type);
     if (number != null) {
       int missing = shortOf.getOrDefault(type.row(), 0);
+      if (!shortOf.containsKey(type.row())) {
+        findings.add(Finding.of(BatteryDayFinding.SHORT_FROM_NOW, DaySettings.time(plan.now())));
+        return sorted(findings);
+      }
       boolean proven = plan.fewest().proven();
       if (missing > 0) {
         findings.add(
@@ -214,8 +232,25 @@ final class BatteryDayTables {
       } else if (!proven) {
         findings.add(Finding.of(BatteryDayFinding.STOCK_LASTS, (double) number));
       }
+      String without = stopped(row.value().type());
+      if (!without.isEmpty()) {
+        findings.add(Finding.of(BatteryDayFinding.STOCK_WITHOUT, without));
+      }
     }
     return sorted(findings);
+  }
+
+  /** The positions of the date with a type that a stop keeps out of the plan. */
+  private String stopped(String type) {
+    DayFrame day = plan.calendar().shown();
+    return build.positions().all().stream()
+        .filter(p -> !p.fit())
+        .map(p -> p.item().row().value())
+        .filter(p -> Identity.of(p.type()).equals(Identity.of(type)))
+        .filter(p -> day != null && PositionJudge.isOn(p, day.date()))
+        .map(p -> p.position() == null ? "—" : TextEnum.shortened(p.position()))
+        .distinct()
+        .collect(Collectors.joining(", "));
   }
 
   /** Min. required of a type; null where it is not known. */
@@ -242,7 +277,10 @@ final class BatteryDayTables {
             .distinct()
             .collect(Collectors.joining(", ")),
         names(event.off()),
-        BatteryDayPapers.joined(event.to().stream().map(this::goesTo).toList()),
+        BatteryDayPapers.joined(
+            IntStream.range(0, event.off().size())
+                .mapToObj(i -> goesTo(event, event.off().get(i), event.to().get(i)))
+                .toList()),
         until == null ? null : DaySettings.time(until));
   }
 
@@ -259,6 +297,32 @@ final class BatteryDayTables {
     return null;
   }
 
+  /** Where a battery that comes off goes; from the shelf to a charger later, if to one. */
+  private Phrase goesTo(DayEvent event, int number, DayEvent.Goes goes) {
+    if (goes.away() || goes.unit() >= 0 || goes.charge() != null) {
+      return goesTo(goes);
+    }
+    double usedAgain =
+        outcome.events().stream()
+            .filter(e -> e.hour() > event.hour() + 1e-9 && e.on().contains(number))
+            .mapToDouble(DayEvent::hour)
+            .min()
+            .orElse(plan.calendar().shown().until());
+    return outcome.charges().stream()
+        .filter(c -> c.battery() == number && c.start() >= event.hour() - 1e-9)
+        .filter(c -> c.start() < usedAgain && c.full() > c.start() + 1e-9)
+        .min(Comparator.comparingDouble(DayEvent.Charge::start))
+        .map(this::later)
+        .orElse(Phrase.of(BatteryDayPapers.SHELF));
+  }
+
+  private Phrase later(DayEvent.Charge charge) {
+    return Phrase.of(
+        BatteryDayPapers.LATER,
+        charger(charge.charger()),
+        BatteryDayPapers.time(charge.start(), plan.calendar().shown()));
+  }
+
   private Phrase goesTo(DayEvent.Goes goes) {
     if (goes.away()) {
       return Phrase.of(BatteryDayPapers.AWAY);
@@ -269,13 +333,9 @@ final class BatteryDayTables {
     if (goes.charge() == null) {
       return Phrase.of(BatteryDayPapers.SHELF);
     }
-    String charger = charger(goes.charge().charger());
     return goes.charge().isLater()
-        ? Phrase.of(
-            BatteryDayPapers.LATER,
-            charger,
-            BatteryDayPapers.time(goes.charge().start(), plan.calendar().shown()))
-        : Phrase.of("{0}", charger);
+        ? later(goes.charge())
+        : Phrase.of("{0}", charger(goes.charge().charger()));
   }
 
   /** The name of a piece: that of its position, with a number where there are several. */
@@ -347,8 +407,11 @@ final class BatteryDayTables {
   private void add(
       List<Timed> rows, int number, DayEvent.Charge charge, double wrap, double until) {
     TypeFacts facts = build.stock().batteries().get(number).type();
+    boolean isLow = outcome.nextCharge().get(number) < full(facts);
     Boolean ready =
-        Double.isInfinite(until) ? null : (Boolean) (charge != null && charge.back() <= until);
+        Double.isInfinite(until)
+            ? null
+            : (Boolean) (charge != null && charge.back() <= until && !isLow);
     boolean charges = charge != null && charge.full() > wrap;
     int before = rows.size();
     if (charges) {
@@ -370,7 +433,6 @@ final class BatteryDayTables {
         }
       }
     }
-    boolean isLow = outcome.nextCharge().get(number) < full(facts);
     if (rows.size() == before && isLow && !goneNow.containsKey(number)) {
       rows.add(
           new Timed(
@@ -452,6 +514,7 @@ final class BatteryDayTables {
                   List<Finding> own = sorted(plan.atNow().findings(r.number()));
                   return new BatteryDayResults.AtNowResult(Finding.verdict(own), own);
                 })),
+        new ResultRows<>(BatteryDayResults.TODAY, List.of(today())),
         new ResultRows<>(BatteryDayResults.RUN, List.of(run())),
         new ResultRows<>(BatteryDayResults.SCHEDULE, schedule),
         new ResultRows<>(BatteryDayResults.CARD, BatteryDayPapers.card(schedule, build, plan)),
@@ -478,12 +541,13 @@ final class BatteryDayTables {
   }
 
   private BatteryDayResults.DayResult day(InputRow<BatteryDayInputs.Day> row) {
-    List<Finding> findings = plan.calendar().findings(row.number());
+    List<Finding> findings = plan.ofDay(row);
     DayFrame shown = plan.calendar().shown();
     return new BatteryDayResults.DayResult(
         Finding.verdict(findings),
         findings,
-        shown != null && shown.date().equals(row.value().date()));
+        shown != null && shown.date().equals(row.value().date()),
+        plan.darkOn(row.value().date()));
   }
 
   private BatteryDayResults.StockResult stock(InputRow<BatteryDayInputs.Stock> row) {
@@ -582,6 +646,20 @@ final class BatteryDayTables {
             : (Integer) (int) outcome.charges().stream().filter(c -> c.charger() == row).count());
   }
 
+  private BatteryDayResults.TodayResult today() {
+    List<Finding> findings = projectFindings.stream().filter(BatteryDayTables::isOfToday).toList();
+    return new BatteryDayResults.TodayResult(Finding.verdict(findings), findings);
+  }
+
+  /** Whether it is about the date of Today or Now. */
+  static boolean isOfToday(Finding finding) {
+    return finding.key() == BatteryDayFinding.NOW_OUTSIDE
+        || finding.key() == BatteryDayFinding.TODAY_BLANK
+        || finding.key() == BatteryDayFinding.TODAY_OTHER
+        || finding.arguments().contains(BatteryDayInputs.PROJECT.column("now"))
+        || finding.arguments().contains(BatteryDayInputs.PROJECT.column("today"));
+  }
+
   private BatteryDayResults.RunResult run() {
     DayFrame day = plan.calendar().shown();
     return day == null
@@ -615,6 +693,7 @@ final class BatteryDayTables {
                 null,
                 fit ? (Integer) judged.item().quantity() : null,
                 fit ? result.runtime() : null,
+                fit ? result.changeBelow() : null,
                 fit ? result.changes() : null,
                 result.verdict()));
       }
@@ -629,6 +708,7 @@ final class BatteryDayTables {
                     b.type() == null ? "" : b.type().name(),
                     build.stock().row(b.row()).value().lentTo(),
                     build.stock().row(b.row()).value().backOn(),
+                    null,
                     null,
                     null,
                     null,
@@ -767,17 +847,11 @@ final class BatteryDayTables {
         DaySettings.time(to));
   }
 
-  /** Whether no stop keeps a position of the date out of the schedule. */
-  private boolean isWhole() {
-    DayFrame day = plan.calendar().shown();
-    return day != null
-        && build.positions().all().stream()
-            .allMatch(p -> p.fit() || !PositionJudge.isOn(p.item().row().value(), day.date()));
-  }
-
   private BatteryDayResults.SummaryResult summary(
       List<BatteryDayResults.PositionResult> positions, List<IssueRow> issues) {
     int fit = batteries.paper(b -> true).fit().size();
+    DayFrame day = plan.calendar().shown();
+    boolean isWhole = day != null && build.isWhole(day.date());
     List<BatteryDayResults.PositionResult> filled =
         positions.stream().filter(Objects::nonNull).toList();
     return new BatteryDayResults.SummaryResult(
@@ -785,7 +859,7 @@ final class BatteryDayTables {
         outcome == null
             ? null
             : (Integer) (int) schedule.stream().filter(s -> s.what().isChange()).count(),
-        outcome == null || !isWhole()
+        outcome == null || !isWhole
             ? null
             : (Double)
                 filled.stream()
@@ -795,7 +869,9 @@ final class BatteryDayTables {
                     .sum(),
         fit,
         batteries.all().size() - fit,
-        plan.fewest() == null || !isWhole()
+        plan.fewest() == null
+                || !isWhole
+                || !shortOf.keySet().containsAll(plan.fewest().together().keySet())
             ? null
             : (Integer) shortOf.values().stream().mapToInt(s -> s).sum(),
         (int) filled.stream().filter(p -> p.verdict() == Verdict.STOP).count(),

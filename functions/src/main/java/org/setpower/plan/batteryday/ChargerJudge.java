@@ -92,6 +92,9 @@ final class ChargerJudge {
         || (charger.offFrom() == null) != (charger.offTo() == null)) {
       add(BatteryDayFinding.HOURS_HALF);
     }
+    if (supply != null && power().spans().isEmpty()) {
+      add(BatteryDayFinding.HOURS_APART, TextEnum.shortened(supply.item().value().supply()));
+    }
     List<TypeFacts> takes = takes(types, inStock);
     if (takes.isEmpty()) {
       add(BatteryDayFinding.TAKES_NOTHING);
@@ -271,10 +274,17 @@ final class ChargerJudge {
         DaySettings.or(charger.usable(), 1),
         DaySettings.or(charger.roundTrip(), 0) / 120,
         day.air().lowest() < Charging.COLDEST ? DaySettings.or(warmUp(), 0) : 0,
-        PowerHours.daily(
+        power());
+  }
+
+  /** Its own hours, as far as its supply is there. */
+  private PowerHours power() {
+    Supply feeds = supply.item().value();
+    return PowerHours.daily(
             span(charger.powerFrom(), charger.powerTo()),
             span(charger.offFrom(), charger.offTo()),
-            DAYS));
+            DAYS)
+        .and(PowerHours.daily(span(feeds.powerFrom(), feeds.powerTo()), null, DAYS));
   }
 
   private static PowerHours.Span span(java.time.LocalTime from, java.time.LocalTime to) {

@@ -24,7 +24,7 @@ final class ChargerUse {
   List<Finding> findings(Gate.Judged<ChargerJudge.State> judged) {
     List<Finding> findings = new ArrayList<>(judged.findings());
     Charger charger = judged.item().row().value();
-    boolean always = charger.powerFrom() == null && charger.offFrom() == null;
+    boolean always = !hasHours(judged.item()) && charger.offFrom() == null;
     if (plan.outcome() != null && always) {
       plan.outcome().charges().stream()
           .filter(c -> c.charger() == judged.row())
@@ -45,8 +45,16 @@ final class ChargerUse {
     return findings.stream().distinct().sorted(Finding.WORST_FIRST).toList();
   }
 
+  /** Whether hours of its power are typed, here or of its supply. */
+  private boolean hasHours(ChargerJudge.State state) {
+    return state.row().value().powerFrom() != null
+        || state.spec() != null
+            && plan.build().supplies().row(state.spec().supply()).item().value().powerFrom()
+                != null;
+  }
+
   /** Alike, on two supplies, with hours typed as for a charger that moves, and both on at once. */
-  private static boolean mayBeOne(ChargerJudge.State one, ChargerJudge.State other) {
+  private boolean mayBeOne(ChargerJudge.State one, ChargerJudge.State other) {
     Charger a = one.row().value();
     Charger b = other.row().value();
     return one.spec() != null
@@ -55,7 +63,7 @@ final class ChargerUse {
         && a.charger() != null
         && b.charger() != null
         && b.supply() != null
-        && (a.powerFrom() != null || b.powerFrom() != null)
+        && (hasHours(one) || hasHours(other))
         && Objects.equals(a.channels(), b.channels())
         && Objects.equals(a.amps(), b.amps())
         && Objects.equals(a.types(), b.types())

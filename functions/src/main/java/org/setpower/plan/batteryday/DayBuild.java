@@ -86,7 +86,7 @@ final class DayBuild {
                 .map(
                     r ->
                         new Gate.Candidate<>(
-                            r.number(), r, Identity.of(r.value().supply()), r.findings(), false))
+                            r.number(), r, Identity.of(r.value().supply()), ofSupply(r), false))
                 .toList(),
             List.of());
     inputs.chargers().filled().forEach(r -> chargers.put(r.number(), judged(r, settings, types)));
@@ -104,6 +104,14 @@ final class DayBuild {
                 .toList(),
             List.of());
     addUnits();
+  }
+
+  private static List<Finding> ofSupply(InputRow<Supply> row) {
+    List<Finding> findings = new ArrayList<>(row.findings());
+    if ((row.value().powerFrom() == null) != (row.value().powerTo() == null)) {
+      findings.add(Finding.of(BatteryDayFinding.HOURS_HALF));
+    }
+    return findings;
   }
 
   private ChargerJudge.State judged(InputRow<Charger> row, DaySettings settings, TypeList types) {
@@ -243,6 +251,12 @@ final class DayBuild {
 
   Gate<ChargerJudge.State> chargers() {
     return chargerGate;
+  }
+
+  /** Whether no stop keeps a position of a date out of the schedule. */
+  boolean isWhole(LocalDate date) {
+    return positionGate.all().stream()
+        .allMatch(p -> p.fit() || !PositionJudge.isOn(p.item().row().value(), date));
   }
 
   /** Why the day is too large to be run; empty if it is not. */

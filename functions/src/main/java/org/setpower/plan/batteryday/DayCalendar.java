@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
+import java.util.Objects;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.setpower.plan.batteryday.BatteryDayInputs.Day;
@@ -224,6 +225,11 @@ final class DayCalendar {
   /** The date that is planned; null if none can be. */
   DayFrame shown() {
     return shown;
+  }
+
+  /** All dates that can be planned, in order. */
+  List<DayFrame> all() {
+    return dates.keySet().stream().map(this::frame).filter(Objects::nonNull).toList();
   }
 
   /** The dates before the one shown whose charge is handed on to it, in order. */

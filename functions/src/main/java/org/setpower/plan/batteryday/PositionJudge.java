@@ -31,6 +31,9 @@ final class PositionJudge {
   /** Powers so near to each other are likely those of one device, typed twice. */
   private static final double SAME_DEVICE = 0.1;
 
+  /** How far a measured runtime may lie from the calculated one before it is told. */
+  private static final double FAR = 2;
+
   private final DaySettings settings;
   private final DayFrame day;
   private final InputRow<Position> row;
@@ -124,7 +127,7 @@ final class PositionJudge {
       PowerDraw draw = device.row().value();
       if (device.isDirect() && draw.minVolts() != null && draw.maxVolts() != null) {
         direct = true;
-        if (full > draw.maxVolts() || nominal < draw.minVolts()) {
+        if (full > draw.maxVolts() || type.voltsAt(nominal) < draw.minVolts()) {
           return false;
         }
       }
@@ -288,6 +291,7 @@ final class PositionJudge {
     double lead = size == null ? 0 : run().drop(1);
     BatteryFeed feed =
         type.feed(volts, connection, atOnce, cutoff, lead, DaySettings.or(position.changeAt(), 0));
+    feed = measured(feed, peak);
     double full = feed.cells() * type.chemistry().fullVolts();
     if (full > settings.touchLimit() && !Boolean.TRUE.equals(position.touchSafe())) {
       add(BatteryDayFinding.TOUCH, full, settings.touchLimit());
@@ -303,7 +307,7 @@ final class PositionJudge {
           amps,
           limit);
     }
-    Double there = judgeVolts(peak, amps, full);
+    Double there = judgeVolts(feed, peak, amps, full);
     Double runtime = judgeCold(feed, peak);
     Double end = runtime == null ? null : (Double) feed.endCharge(peak, day.air().lowest());
     if (position.changeAt() != null && end != null && end > position.changeAt() + 0.005) {
@@ -312,12 +316,58 @@ final class PositionJudge {
     return new State(row, type, findings, spans, feed, peak, there, amps, limit, runtime, end);
   }
 
+  /**
+   * With the runtime that was measured, if there is one. A longer one than the label has energy for
+   * does not count; what does not start as calculated does not start.
+   */
+  private BatteryFeed measured(BatteryFeed feed, double peak) {
+    double coldest = Math.floor(day.air().lowest());
+    double hours = position.measured() == null ? 0 : DaySettings.hours(position.measured());
+    if (position.measured() == null || row.unreadable().contains("measured")) {
+      return feed;
+    }
+    if (hours == 0) {
+      add(BatteryDayFinding.MEASURED_ZERO);
+      return feed;
+    }
+    double calculated = known(feed, coldest) ? feed.hours(peak, coldest) : 0;
+    if (calculated == 0) {
+      return feed;
+    }
+    String shown = DaySettings.duration(calculated);
+    if (hours * peak > feed.wattHours()) {
+      add(
+          BatteryDayFinding.MEASURED_LONG,
+          DaySettings.duration(hours),
+          hours * peak,
+          feed.wattHours(),
+          shown);
+      return feed;
+    }
+    if (hours > FAR * calculated || hours * FAR < calculated) {
+      add(BatteryDayFinding.MEASURED_FAR, DaySettings.duration(hours), shown);
+    }
+    return feed.measured(hours, peak, coldest);
+  }
+
+  private static boolean known(BatteryFeed feed, double temp) {
+    try {
+      feed.requireKnown(temp);
+      return true;
+    } catch (EvaluationException e) {
+      return false;
+    }
+  }
+
   /** The volts that arrive, against the devices and the cable; null where they do not. */
-  private Double judgeVolts(double peak, double amps, double full) {
+  private Double judgeVolts(BatteryFeed feed, double peak, double amps, double full) {
     double there = volts;
+    // 12 V is the name of a plate: a battery of 14.4 V arrives with these
+    double label = feed.wattHours() / feed.ampHours();
     if (size != null) {
       try {
         there = run().endVolts(peak, volts);
+        label = run().endVolts(peak, label);
         double rating =
             Ampacity.of(
                     size,
@@ -338,8 +388,8 @@ final class PositionJudge {
       PowerDraw draw = device.row().value();
       if (device.isDirect() && full > draw.maxVolts()) {
         stop(device, Finding.of(BatteryDayFinding.OVER_VOLTS, full, draw.maxVolts()));
-      } else if (device.isDirect() && there < draw.minVolts()) {
-        stop(device, Finding.of(BatteryDayFinding.UNDER_VOLTS, there, draw.minVolts()));
+      } else if (device.isDirect() && label < draw.minVolts()) {
+        stop(device, Finding.of(BatteryDayFinding.UNDER_VOLTS, label, draw.minVolts()));
       }
     }
     return there;

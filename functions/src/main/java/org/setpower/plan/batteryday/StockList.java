@@ -108,6 +108,19 @@ final class StockList {
     if (pieces(row) == 0) {
       add(row.number(), Finding.of(BatteryDayFinding.STOCK_NONE));
     }
+    boolean marked = stock.lent() != null || stock.out() != null;
+    boolean top = rows.keySet().iterator().next() == row.number();
+    if (marked && !top && stock.first() == null && !row.unreadable().contains("first")) {
+      rowOf.entrySet().stream()
+          .filter(e -> e.getValue() == row.number())
+          .findFirst()
+          .ifPresent(
+              e ->
+                  add(
+                      row.number(),
+                      Finding.of(
+                          BatteryDayFinding.NUMBERS_MOVE, BatteryNumbers.shown(e.getKey()))));
+    }
     judgeNumbers(row, stock.lent(), rowOf);
     judgeNumbers(row, stock.out(), rowOf);
     judgeLoan(row, date);

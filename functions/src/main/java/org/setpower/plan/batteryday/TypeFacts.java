@@ -43,6 +43,11 @@ record TypeFacts(
     return Math.max(1, highest() / voltsEach);
   }
 
+  /** V on the label of one battery at a nominal voltage, which is but the name of its plate. */
+  double voltsAt(double voltsEach) {
+    return wattHours / ampHours / halves(voltsEach);
+  }
+
   /** Cells in series at a nominal voltage. */
   double cellsAt(double voltsEach) {
     return cells / halves(voltsEach);

@@ -625,7 +625,31 @@ final class BatteryDaySamples {
         otherDay(),
         camera().set("days", 1, "min", -55, "max", -55),
         lunch(),
-        elsewhere());
+        elsewhere(),
+        measured(),
+        emptied());
+  }
+
+  /** Runtimes that were measured, right and wrong, and batteries found on a charger. */
+  static Ranges measured() {
+    Ranges ranges = withP98(camera().set("stock", 1, "owned", 12), 2);
+    ranges.set("project", 1, "now", at(12, 0));
+    position(ranges, "long", 24, "P294", 92, 20, 35).set("positions", 2, "measured", at(5, 0));
+    position(ranges, "short", 24, "P294", 92, 20, 35).set("positions", 3, "measured", at(0, 20));
+    position(ranges, "none", 24, "P294", 92, 20, 35).set("positions", 4, "measured", 0);
+    position(ranges, "high", 24, "P294", 92, 29, 35);
+    charger(ranges, "one", "P294", 2, 4);
+    ranges.row("atNow", "number", "B12", "charger", "one");
+    return ranges.row("atNow", "number", "B13", "charger", "one");
+  }
+
+  /** Enough batteries for the day, all found empty at noon. */
+  static Ranges emptied() {
+    Ranges ranges = camera().set("project", 1, "now", at(12, 0));
+    for (int number = 1; number <= 5; number++) {
+      ranges.row("atNow", "number", "B" + number, "charge", 0);
+    }
+    return ranges;
   }
 
   /** Batteries that are said to be where they cannot be, and an inverter for one channel of two. */

@@ -306,7 +306,7 @@ public abstract class PlanContract {
     }
   }
 
-  /** The rows of each table as text, sorted; sentences name rows by number, which is left out. */
+  /** The rows of each table as text, sorted, without what is named by the number of its row. */
   private Map<String, List<String>> sorted(Object[][] matrix) {
     return model().results().stream()
         .collect(
@@ -324,7 +324,7 @@ public abstract class PlanContract {
                               Arrays.stream(columns)
                                   .mapToObj(c -> r[c].toString())
                                   .collect(Collectors.joining("|"))
-                                  .replaceAll("Row [\\d,]+|#\\d+", "#"))
+                                  .replaceAll("Row [\\d,]+|#\\d+|\\bS\\d+\\b", "#"))
                       .sorted()
                       .toList();
                 }));

@@ -45,7 +45,8 @@ public final class BatteryPlan implements PlanTemplate {
         PlanTab.of(
                 "Battery stock",
                 "What batteries there are. Fill in the types from their labels, then how many of"
-                    + " each; the plan numbers them B1, B2 …")
+                    + " each; the plan numbers them B1, B2 … The + above the headings opens more"
+                    + " columns.")
             .with(
                 book.table("types").titled("Battery types").optional("mount", "resistance"),
                 book.table("stock")
@@ -58,15 +59,17 @@ public final class BatteryPlan implements PlanTemplate {
                 "Positions",
                 "What batteries are on, one row each, with power and input voltage of its device."
                     + " Enter devices that are not on all day, or more than one, below. Fill in"
-                    + " position, battery type, power and input voltage first.")
+                    + " position, battery type, power and input voltage first. The + above the"
+                    + " headings opens more columns.")
+            .aligned()
             .with(
                 book.table("positions")
                     .titled("Positions")
                     .pick("type", "types.type")
                     .width("position", 38)
                     .optional("mount", "toDay")
-                    .shows("watts", "runtime", "changes", "dark")
-                    .more("onHours", "changeBelow", "arrives", "amps", "maxAmps"),
+                    .shows("runtime", "changes", "dark")
+                    .more("watts", "onHours", "changeBelow", "arrives", "amps", "maxAmps"),
                 book.table("devices")
                     .titled("Devices")
                     .pick("position", "positions.position")
@@ -74,8 +77,9 @@ public final class BatteryPlan implements PlanTemplate {
                     .shows("drawn")),
         PlanTab.of(
                 "Chargers",
-                "What charges them. Fill in the supplies first, then one row for each charger with"
-                    + " the types that it takes.")
+                "What charges them. Fill in the supplies and their hours first, then one row for"
+                    + " each charger with the types that it takes. The + above the headings opens"
+                    + " more columns.")
             .with(
                 book.table("supplies").titled("Supplies").shows("peak"),
                 book.table("chargers")
@@ -134,15 +138,24 @@ public final class BatteryPlan implements PlanTemplate {
             .upright()
             .with(
                 book.list(
-                        "lentOut", "battery", "type", "to", "pieces", "runtime", "changes",
-                        "backOn", "verdict")
-                    .width("battery", 34)
-                    .width("type", 26)
-                    .width("to", 32)
+                        "lentOut",
+                        "battery",
+                        "type",
+                        "to",
+                        "pieces",
+                        "runtime",
+                        "changeAt",
+                        "changes",
+                        "backOn",
+                        "verdict")
+                    .width("battery", 32)
+                    .width("type", 24)
+                    .width("to", 28)
                     .width("pieces", 14)
                     .width("runtime", 16)
+                    .width("changeAt", 16)
                     .width("changes", 17)
-                    .width("backOn", 36)
+                    .width("backOn", 28)
                     .width("verdict", 15)),
         PlanTab.of(
                 "Battery labels",
@@ -238,7 +251,7 @@ public final class BatteryPlan implements PlanTemplate {
                     "touchLimit")
                 .pick("day", "days.date"),
             book.lines("", "project", "verdict", "reasons"),
-            book.table("days").titled("Days").optional("minFrom", "shelf").shows("shown"),
+            book.table("days").titled("Days").optional("minFrom", "shelf").shows("shown", "dark"),
             PlanText.moreTabs(
                 "Charging tonight, Positions and lent-out, Battery labels, Timeline, Disposables,"
                     + " Hot-swap stack and Voltage comparison are hidden: show them with Set Power"
@@ -255,11 +268,18 @@ public final class BatteryPlan implements PlanTemplate {
             book.fields("Date", "project", "today"),
             book.table("atCall").titled("Found at call"),
             book.fields("Now", "project", "now"),
-            book.table("atNow").titled("Found now").pick("position", "positions.position"));
+            book.lines("", "dayToday", "verdict", "reasons"),
+            book.table("atNow")
+                .titled("Found now")
+                .pick("position", "positions.position")
+                .pick("charger", "chargers.charger"));
   }
 
   private PlanTab summary() {
-    return PlanTab.page("Summary", "Whether the batteries last, and the open issues, stops first.")
+    return PlanTab.page(
+            "Summary",
+            "Whether the batteries last, and the open issues, stops first. A column that an issue"
+                + " names and that is not on its tab: press + above the headings there.")
         .result()
         .with(
             book.figures(

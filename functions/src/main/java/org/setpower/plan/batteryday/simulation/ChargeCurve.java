@@ -62,6 +62,17 @@ public final class ChargeCurve {
     return from >= to ? 0 : at(to) - at(from);
   }
 
+  /** The state of charge after some hours. */
+  double after(double from, double worked) {
+    double target = at(from) + worked;
+    int i = 0;
+    while (i < POINTS && hours[i + 1] <= target) {
+      i++;
+    }
+    double more = i < POINTS ? (target - hours[i]) / (hours[i + 1] - hours[i]) : 0;
+    return Math.max(from, Math.min(1, (i + more) / POINTS));
+  }
+
   private double at(double charge) {
     double place = Math.max(0, Math.min(1, charge)) * POINTS;
     int i = Math.min(POINTS - 1, (int) place);

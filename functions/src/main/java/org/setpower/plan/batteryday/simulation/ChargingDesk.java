@@ -13,6 +13,12 @@ import java.util.Map;
 final class ChargingDesk {
   private static final double SAME = DayRun.SAME;
 
+  /** Hours; through a shorter gap of the power a battery stays on its charger. */
+  private static final double LONG_GAP = 1;
+
+  /** A part of its charge for which a battery is taken to a charger: common practice. */
+  private static final double LEAST_CUT = 0.1;
+
   private final List<ChargerSpec> chargers;
   private final List<SupplySpec> supplies;
 
@@ -38,6 +44,10 @@ final class ChargingDesk {
   private final double[] asked;
 
   private final boolean[] offered;
+
+  /** Whether a charge met the end of its charger's power. */
+  private boolean crosses;
+
   private DayPolicy policy;
 
   /** Watts on a supply between two hours. */
@@ -81,12 +91,14 @@ final class ChargingDesk {
   }
 
   /**
-   * The charge that has the battery back first; null if no charger takes it.
+   * The charge that has the battery back first; null if no charger takes it. If none has it back
+   * full by an hour, it is charged until the power of a charger ends.
    *
    * @param cold whether it has to be warmed up before
-   * @param full whether one that may be used as it is is filled up
+   * @param until by which it is of use; an hour that is past: it is filled up, used or not
    */
-  DayEvent.Charge best(DayBattery battery, double hour, boolean cold, boolean full) {
+  DayEvent.Charge best(DayBattery battery, double hour, boolean cold, double until) {
+    boolean full = hour >= until - SAME;
     closeUntil(hour);
     DayEvent.Charge best = null;
     int place = -1;
@@ -96,7 +108,10 @@ final class ChargingDesk {
       double worth = full ? charger.fullCharge() : charger.usableFrom();
       if (policy.used()[i] && rate != null && battery.charge < worth - SAME) {
         DayEvent.Charge offer = offer(i, rate, battery, hour, cold);
-        if (offer != null && (best == null || offer.back() < best.back() - SAME)) {
+        if (offer != null && !full && offer.back() > until + SAME) {
+          offer = cut(rate, battery, offer, until);
+        }
+        if (offer != null && (best == null || isBetter(offer, best, until))) {
           best = offer;
           place = i;
         }
@@ -106,6 +121,59 @@ final class ChargingDesk {
       offered[place] = true;
     }
     return best;
+  }
+
+  private static boolean isBetter(DayEvent.Charge one, DayEvent.Charge other, double until) {
+    int rank = rank(one, until) - rank(other, until);
+    return rank < 0 || rank == 0 && one.back() < other.back() - SAME;
+  }
+
+  /** Full in time, part-charged in time, too late. */
+  private static int rank(DayEvent.Charge charge, double until) {
+    return charge.back() > until + SAME ? 2 : charge.isCut() ? 1 : 0;
+  }
+
+  /** A charge that ends where the power does for long, if it is worth it; else as it is. */
+  private DayEvent.Charge cut(
+      ChargerSpec.Rate rate, DayBattery battery, DayEvent.Charge whole, double until) {
+    ChargerSpec charger = chargers.get(place(whole.charger()));
+    double ends = charger.power().end(whole.start(), LONG_GAP);
+    if (whole.full() <= ends + SAME || ends + charger.away() > until) {
+      return whole;
+    }
+    double worked = charger.power().hours(whole.start(), ends);
+    double reached = Math.min(charger.fullCharge(), rate.charging().after(battery.charge, worked));
+    if (reached < battery.charge + LEAST_CUT) {
+      return whole;
+    }
+    crosses = true;
+    return policy.toPowerEnd()
+        ? new DayEvent.Charge(
+            battery.number,
+            whole.charger(),
+            whole.channel(),
+            whole.isLater(),
+            whole.start(),
+            ends,
+            ends,
+            ends + charger.away(),
+            reached,
+            reached,
+            true)
+        : whole;
+  }
+
+  /** The charge of a battery that is found on a charger; null if that does not charge it. */
+  DayEvent.Charge offerOf(int row, DayBattery battery, double hour, boolean cold) {
+    closeUntil(hour);
+    for (int i = 0; i < chargers.size(); i++) {
+      boolean takes = battery.type < rates[i].length && rates[i][battery.type] != null;
+      if (chargers.get(i).row() == row && takes) {
+        offered[i] = true;
+        return offer(i, rates[i][battery.type], battery, hour, cold);
+      }
+    }
+    return null;
   }
 
   private void closeUntil(double hour) {
@@ -166,7 +234,8 @@ final class ChargingDesk {
             full,
             full + charger.away(),
             charger.usableFrom(),
-            charger.fullCharge());
+            charger.fullCharge(),
+            false);
       }
       start = later;
     }
@@ -242,7 +311,8 @@ final class ChargingDesk {
         return false;
       }
     }
-    return other.toBreaks() == policy.toBreaks()
+    return (other.toPowerEnd() == policy.toPowerEnd() || !crosses)
+        && other.toBreaks() == policy.toBreaks()
         && other.chargePartUsed() == policy.chargePartUsed();
   }
 
@@ -258,7 +328,8 @@ final class ChargingDesk {
     int supply = supplyOf[place];
     loads.add(new Load(charge, supply, charge.start(), charge.full(), rate.watts()));
     if (supply >= 0) {
-      energy[supply] += rate.wattHours() * (1 - battery.charge);
+      double reached = charge.isCut() ? charge.fullCharge() : 1;
+      energy[supply] += rate.wattHours() * (reached - battery.charge);
     }
   }
 

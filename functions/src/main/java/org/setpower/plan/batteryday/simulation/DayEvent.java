@@ -60,6 +60,7 @@ public record DayEvent(
    * @param back hour at which it is on set again, full
    * @param usableCharge state of charge from which it may be taken
    * @param fullCharge state of charge at which the charge ends
+   * @param isCut whether it ends before it is full, with the power of the charger
    */
   public record Charge(
       int battery,
@@ -71,7 +72,8 @@ public record DayEvent(
       double full,
       double back,
       double usableCharge,
-      double fullCharge) {
+      double fullCharge,
+      boolean isCut) {
     /** The same charge, ended at an hour. */
     Charge ended(double hour) {
       return new Charge(
@@ -84,7 +86,8 @@ public record DayEvent(
           hour,
           hour,
           usableCharge,
-          fullCharge);
+          fullCharge,
+          false);
     }
   }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * Plans a day: of the schedules that the rules allow, the first in which nothing goes dark; and how
@@ -20,6 +21,12 @@ public final class DayPlanner {
 
   private static final int MOST_AFTERNOONS = 40;
 
+  /** W; nobody hires a supply by the watt. */
+  private static final double WATT_STEP = 10;
+
+  /** Hours of darkness that make no difference. */
+  private static final double LEAST_DARK = 1 / 60.0;
+
   /** Figures looked at for the schedule; a day of 20 positions takes a fraction. */
   private static final long MOST_EFFORT = 1_500_000;
 
@@ -28,6 +35,49 @@ public final class DayPlanner {
   private final Effort effort = new Effort(MOST_EFFORT);
   private final FewestSearch search;
   private DayOutcome planned;
+
+  /** Outcomes of dates that are not shown: an edit changes few of them. */
+  private static final Map<Key, DayOutcome> KEPT = new ConcurrentHashMap<>();
+
+  private static final int MOST_KEPT = 60;
+
+  /** What a day without an hour of planning again depends on. */
+  private record Key(
+      double call,
+      double until,
+      AirTemperature air,
+      double shelf,
+      List<DaySpec.Pause> breaks,
+      double near,
+      List<UnitSpec> units,
+      List<BatterySpec> batteries,
+      List<ChargerSpec> chargers,
+      List<SupplySpec> supplies) {}
+
+  /** A date that is not shown, as it is planned; it is not planned again. */
+  public static DayOutcome ofOther(DaySpec day) {
+    Key key =
+        new Key(
+            day.call(),
+            day.until(),
+            day.air(),
+            day.shelf(),
+            day.breaks(),
+            day.near(),
+            day.units().stream().map(UnitWork::spec).toList(),
+            day.batteries(),
+            day.chargers(),
+            day.supplies());
+    DayOutcome kept = KEPT.get(key);
+    if (kept == null) {
+      kept = new DayPlanner(day).plan();
+      if (KEPT.size() >= MOST_KEPT) {
+        KEPT.clear();
+      }
+      KEPT.put(key, kept);
+    }
+    return kept;
+  }
 
   public DayPlanner(DaySpec day) {
     this.day = day;
@@ -81,13 +131,55 @@ public final class DayPlanner {
    * plan has where these watts are what keeps batteries from charging.
    */
   public double darkWithout(int supply) {
+    return darkWith(supply, Double.POSITIVE_INFINITY);
+  }
+
+  /**
+   * Watts of a supply, in steps of ten, with which the day has no more dark hours than with any
+   * watts; found by halving. NaN if not even all its channels at the same time do.
+   */
+  public double wattsEnough(int supply) {
+    double given = watts(supply);
+    double goal = darkWithout(supply) + LEAST_DARK;
+    double all =
+        day.chargers().stream()
+            .filter(c -> c.supply() == supply)
+            .mapToDouble(
+                c ->
+                    c.channels()
+                        * c.types().values().stream()
+                            .mapToDouble(ChargerSpec.Rate::watts)
+                            .max()
+                            .orElse(0))
+            .sum();
+    int low = (int) Math.floor(given / WATT_STEP);
+    int high = (int) Math.ceil(all / WATT_STEP);
+    if (high <= low || darkWith(supply, high * WATT_STEP) > goal) {
+      return Double.NaN;
+    }
+    while (high - low > 1) {
+      int middle = (low + high) >>> 1;
+      if (darkWith(supply, middle * WATT_STEP) > goal) {
+        low = middle;
+      } else {
+        high = middle;
+      }
+    }
+    return high * WATT_STEP;
+  }
+
+  private double watts(int supply) {
+    return day.supplies().stream()
+        .filter(s -> s.row() == supply)
+        .mapToDouble(SupplySpec::watts)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private double darkWith(int supply, double watts) {
     List<SupplySpec> fed =
         day.supplies().stream()
-            .map(
-                s ->
-                    s.row() == supply
-                        ? new SupplySpec(s.row(), Double.POSITIVE_INFINITY, s.wattHours())
-                        : s)
+            .map(s -> s.row() == supply ? new SupplySpec(s.row(), watts, s.wattHours()) : s)
             .toList();
     DaySpec other =
         new DaySpec(

@@ -12,14 +12,16 @@ import java.util.List;
  * @param chargePartUsed whether a part-used battery goes on a free channel at once
  * @param used which chargers are used, by their place in the day's list
  * @param share of each supply's watts that is used
+ * @param toPowerEnd whether a battery charges until the power ends, where it is not full by then
  */
-record DayPolicy(boolean toBreaks, boolean chargePartUsed, boolean[] used, double share) {
+record DayPolicy(
+    boolean toBreaks, boolean chargePartUsed, boolean[] used, double share, boolean toPowerEnd) {
   private static final int MOST_SUBSETS = 16;
 
   static DayPolicy all(int chargers) {
     boolean[] used = new boolean[chargers];
     Arrays.fill(used, true);
-    return new DayPolicy(true, true, used, 1);
+    return new DayPolicy(true, true, used, 1, true);
   }
 
   /** The ways that are tried on a day, the usual one first; of chargers alike only how many. */
@@ -27,22 +29,26 @@ record DayPolicy(boolean toBreaks, boolean chargePartUsed, boolean[] used, doubl
     List<DayPolicy> all = new ArrayList<>();
     List<boolean[]> subsets = subsets(day.chargers());
     for (boolean[] used : subsets) {
-      add(all, day, used, 1);
+      add(all, day, used, 1, true);
+    }
+    if (day.chargers().stream().anyMatch(c -> !c.power().equals(PowerHours.always()))) {
+      add(all, day, subsets.get(0), 1, false);
     }
     for (double share : shares(day)) {
-      add(all, day, subsets.get(0), share);
+      add(all, day, subsets.get(0), share, true);
     }
     return List.copyOf(all);
   }
 
   /** The ways of one choice of chargers that differ on this day. */
-  private static void add(List<DayPolicy> all, DaySpec day, boolean[] used, double share) {
+  private static void add(
+      List<DayPolicy> all, DaySpec day, boolean[] used, double share, boolean toPowerEnd) {
     boolean charges = left(used) < used.length;
     for (int i = 0; i < 4; i++) {
       boolean toBreaks = i < 2;
       boolean partUsed = i % 2 == 0;
       if ((toBreaks || !day.breaks().isEmpty()) && (partUsed || charges)) {
-        all.add(new DayPolicy(toBreaks, partUsed, used, share));
+        all.add(new DayPolicy(toBreaks, partUsed, used, share, toPowerEnd));
       }
     }
   }

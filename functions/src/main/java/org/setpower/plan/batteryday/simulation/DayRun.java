@@ -34,6 +34,9 @@ final class DayRun {
   /** More events are no plan that a crew can follow. */
   static final int MOST_EVENTS = 600;
 
+  /** Steps at one hour; a day that stands still is no plan either. */
+  private static final int MOST_STILL = 100;
+
   private final DaySpec day;
   private final boolean toFirstDark;
   private final DayPolicy afternoon;
@@ -50,6 +53,7 @@ final class DayRun {
   private final double end;
   private boolean stopped;
   private int moves;
+  private int still;
   private long cost;
   private boolean overrun;
   private int darkType;
@@ -148,18 +152,27 @@ final class DayRun {
       }
     }
     day.breaks().forEach(b -> moments.add(b.from()));
+    for (ChargerSpec charger : day.chargers()) {
+      for (PowerHours.Span span : charger.power().spans()) {
+        if (span.from() > day.call() && span.from() < end) {
+          moments.add(span.from());
+        }
+      }
+    }
     if (Double.isFinite(day.now())) {
       moments.add(day.now());
     }
     double now = Double.NEGATIVE_INFINITY;
     while (!stopped) {
+      double before = now;
       now = next(now);
       if (Double.isInfinite(now)) {
         return;
       }
+      still = now > before + SAME ? 0 : still + 1;
       step(now);
       cost += units.size() + batteries.size();
-      if (Math.max(moves, log == null ? 0 : log.lines()) > MOST_EVENTS) {
+      if (Math.max(moves, log == null ? 0 : log.lines()) > MOST_EVENTS || still > MOST_STILL) {
         stopped = true;
         overrun = true;
       }
@@ -220,6 +233,7 @@ final class DayRun {
       if (battery.place == Place.CHARGING && battery.charging.back() <= now + SAME) {
         battery.charge = Math.max(battery.charge, battery.charging.fullCharge());
         battery.cold = false;
+        battery.waits = battery.charging.isCut();
         battery.charging = null;
         battery.place = Place.SHELF;
       }
@@ -242,7 +256,11 @@ final class DayRun {
       if (battery == null) {
         continue;
       }
-      boolean moves = found.away() || found.position() > 0 && !placed.contains(battery);
+      boolean moves =
+          found.away()
+              || found.position() > 0 && !placed.contains(battery)
+              || found.charger() > 0 && !isCharging(battery, found.charger(), now)
+              || found.shelf() && battery.place != Place.SHELF;
       if (battery.place == Place.CHARGING && (moves || !Double.isNaN(found.charge()))) {
         endCharge(battery, now);
       }
@@ -261,11 +279,23 @@ final class DayRun {
         battery.waits = true;
       }
     }
+    for (DaySpec.Found found : day.found()) {
+      DayBattery battery = batteries.get(found.number());
+      if (found.charger() > 0 && battery != null && battery.place == Place.SHELF) {
+        charge(battery, desk.offerOf(found.charger(), battery, now, day.air().at(now) < 0), now);
+      }
+    }
     units.forEach(u -> u.active = -1);
     for (RunningUnit unit : units) {
       unit.activate(now);
       unit.dark = unit.dark && unit.active < 0;
     }
+  }
+
+  private static boolean isCharging(DayBattery battery, int charger, double now) {
+    return battery.place == Place.CHARGING
+        && battery.charging.charger() == charger
+        && battery.charging.start() <= now + SAME;
   }
 
   private void takeFromUnits(DayBattery battery) {
@@ -368,12 +398,21 @@ final class DayRun {
       return;
     }
     boolean cold = day.air().at(now) < 0 && !(day.shelf() >= 0 && battery.waits);
-    boolean full = now >= end - SAME;
-    DayEvent.Charge charge = desk.best(battery, now, cold, full);
+    DayEvent.Charge charge = desk.best(battery, now, cold, end);
     boolean atOnce =
-        charge != null && charge.start() <= desk.arrival(charge.charger(), now, cold) + SAME;
+        charge != null
+            && !charge.isLater()
+            && charge.start() <= desk.arrival(charge.charger(), now, cold) + SAME;
     if (charge == null || onlyAtOnce && !atOnce) {
       battery.waits = battery.charge < 1 - SAME;
+      return;
+    }
+    charge(battery, charge, now);
+  }
+
+  /** Puts a battery on a charger; null leaves it where it is. */
+  private void charge(DayBattery battery, DayEvent.Charge charge, double now) {
+    if (charge == null) {
       return;
     }
     desk.take(charge, battery);

@@ -33,10 +33,18 @@ public record DaySpec(
    * A battery that is not as planned.
    *
    * @param charge NaN: as planned
-   * @param position row of the position that it is on; 0: as planned
+   * @param position row of the position that it is on; 0: on none that is typed
+   * @param charger row of the charger that it is on; 0: on none that is typed
+   * @param shelf whether it is on no position and no charger
    * @param away whether it is neither used nor charged from now on
    */
-  public record Found(int number, double charge, int position, boolean away) {}
+  public record Found(
+      int number, double charge, int position, int charger, boolean shelf, boolean away) {
+    /** The same at the place where it is planned. */
+    public Found asPlanned() {
+      return new Found(number, charge, 0, 0, false, away);
+    }
+  }
 
   /** The same day with other batteries and chargers. */
   DaySpec with(List<BatterySpec> others, List<ChargerSpec> used) {

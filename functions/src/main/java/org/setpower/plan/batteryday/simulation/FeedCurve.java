@@ -9,14 +9,29 @@ final class FeedCurve {
 
   private final double[] charge;
   private final double[] hours;
+  private final double start;
 
   /**
    * @param charge falling from 1 to the charge at which the position has to be changed
    * @param hours left at each, falling to 0
    */
   FeedCurve(double[] charge, double[] hours) {
+    this(charge, hours, charge[charge.length - 1]);
+  }
+
+  /**
+   * @param start charge above which a battery starts the position; what is on already works on
+   *     below it
+   */
+  FeedCurve(double[] charge, double[] hours, double start) {
     this.charge = charge;
     this.hours = hours;
+    this.start = start;
+  }
+
+  /** Hours of a battery that starts the position; 0 if it does not. */
+  double hoursFromStart(double held) {
+    return held <= start ? 0 : hours(held);
   }
 
   /** The charge at which the battery has to come off. */

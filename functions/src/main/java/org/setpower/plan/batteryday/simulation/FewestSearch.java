@@ -315,7 +315,7 @@ final class FewestSearch {
       int place = asked.indexOf(day.chargers().get(i));
       used[i] = place < 0 || way.used()[place];
     }
-    return new DayPolicy(way.toBreaks(), way.chargePartUsed(), used, way.share());
+    return new DayPolicy(way.toBreaks(), way.chargePartUsed(), used, way.share(), way.toPowerEnd());
   }
 
   /** One more of a type; null where it is not that which helps. */

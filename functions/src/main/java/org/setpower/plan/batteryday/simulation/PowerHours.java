@@ -83,6 +83,12 @@ public record PowerHours(List<Span> spans) {
     return left;
   }
 
+  /** Power only where others have it too. */
+  public PowerHours and(PowerHours other) {
+    return new PowerHours(
+        spans.stream().flatMap(s -> other.within(s.from, s.to).stream()).toList());
+  }
+
   /** The parts of a time in which there is power. */
   public List<Span> within(double from, double to) {
     return spans.stream()
@@ -104,6 +110,27 @@ public record PowerHours(List<Span> spans) {
       }
     }
     return Double.POSITIVE_INFINITY;
+  }
+
+  /** The hour at which the power ends for longer than some hours, from an hour with power on. */
+  double end(double hour, double gap) {
+    for (int i = 0; i < spans.size(); i++) {
+      boolean last = i + 1 == spans.size();
+      boolean ends = last || spans.get(i + 1).from - spans.get(i).to > gap;
+      if (spans.get(i).to > hour + DayRun.SAME && ends) {
+        return spans.get(i).to;
+      }
+    }
+    return hour;
+  }
+
+  /** Hours of power between two hours. */
+  double hours(double from, double to) {
+    double sum = 0;
+    for (Span span : spans) {
+      sum += Math.max(0, Math.min(to, span.to) - Math.max(from, span.from));
+    }
+    return sum;
   }
 
   /** The hour at which so many hours of power are had; infinite if the power ends before. */

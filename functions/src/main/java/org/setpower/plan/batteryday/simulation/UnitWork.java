@@ -107,7 +107,7 @@ public final class UnitWork {
    */
   boolean works(double charge, double hour, double putOn) {
     int i = stepAt(hour);
-    return i < steps.length && curve(steps[i], putOn).hours(charge) > SAME;
+    return i < steps.length && curve(steps[i], putOn).hoursFromStart(charge) > SAME;
   }
 
   /**
@@ -125,9 +125,12 @@ public final class UnitWork {
       }
       double at = Math.max(hour, step.from);
       FeedCurve curve = curve(step, putOn);
-      double left = curve.hours(held);
+      // after a break in which it was off the position has to start again
+      boolean starts = i > first && step.from > steps[i - 1].to + SAME;
+      double left = starts ? curve.hoursFromStart(held) : curve.hours(held);
       boolean lasts = left > step.to - at + SAME;
-      boolean justLasts = left >= step.to - at - SAME && step.to >= step.stretchEnd - SAME;
+      boolean goesOff = step.to >= step.stretchEnd - SAME || steps[i + 1].from > step.to + SAME;
+      boolean justLasts = goesOff && left >= step.to - at - SAME;
       if (!lasts && !justLasts) {
         return at + left;
       }
