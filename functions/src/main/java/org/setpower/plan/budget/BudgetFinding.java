@@ -96,7 +96,20 @@ public enum BudgetFinding implements FindingKey {
   SCENARIO_OVER("scenario.over", Severity.CHECK),
   /** Arguments: heading of the price. */
   OPTION_PRICE("option.price", Severity.STOP),
-  OPTION_RISK("option.risk", Severity.CHECK);
+  OPTION_RISK("option.risk", Severity.CHECK),
+  /** Arguments: energy, power. */
+  MIX_NONE("mix.none", Severity.STOP),
+  MIX_ALIKE("mix.alike", Severity.STOP),
+  /** Batteries, but no job for them. */
+  MIX_NO_JOB("mix.noJob", Severity.STOP),
+  MIX_NO_BATTERIES("mix.noBatteries", Severity.CHECK),
+  MIX_USABLE("mix.usable", Severity.CHECK),
+  /** Arguments: rows that are a stop. */
+  MIX_LEFT_OUT("mix.leftOut", Severity.CHECK),
+  /** Arguments: heading. */
+  MIX_WHOLE("mix.whole", Severity.STOP),
+  BATTERY_WEIGHT("battery.weight", Severity.STOP),
+  BATTERY_LIMIT("battery.limit", Severity.CHECK);
 
   private final String key;
   private final Severity severity;

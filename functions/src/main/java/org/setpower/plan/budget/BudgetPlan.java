@@ -41,6 +41,7 @@ public final class BudgetPlan {
   private final CostTotals totals;
   private final ScenarioCosts scenarios;
   private final OptionCosts options;
+  private final BatteryMix mix;
   private final CashWeeks cash;
 
   private BudgetPlan(BudgetInputs inputs) {
@@ -68,6 +69,7 @@ public final class BudgetPlan {
     totals = new CostTotals(rules, fit, approved);
     scenarios = new ScenarioCosts(rules, fit, totals.contingencyLeft(), inputs.scenarios());
     options = new OptionCosts(rules, inputs.options());
+    mix = new BatteryMix(rules, inputs.mix(), inputs.batteries());
     cash = new CashWeeks(rules, fit, inputs.deposits());
   }
 
@@ -107,7 +109,9 @@ public final class BudgetPlan {
         BudgetInputs.LINES.read(ranges.get(4)),
         BudgetInputs.DEPOSITS.read(ranges.get(5)),
         BudgetInputs.SCENARIOS.read(ranges.get(6)),
-        BudgetInputs.OPTIONS.read(ranges.get(7)));
+        BudgetInputs.OPTIONS.read(ranges.get(7)),
+        BudgetInputs.MIX.read(ranges.get(8)),
+        BudgetInputs.BATTERIES.read(ranges.get(9)));
   }
 
   /**
@@ -212,6 +216,9 @@ public final class BudgetPlan {
                         options.more(r.number()),
                         options.state(r.number()).co2(),
                         options.heavier(r.number())))),
+        new ResultRows<>(BudgetResults.MIX, align(inputs.mix(), r -> mix.state())),
+        new ResultRows<>(
+            BudgetResults.BATTERIES, align(inputs.batteries(), r -> mix.battery(r.number()))),
         new ResultRows<>(BudgetResults.REPORT, report()),
         new ResultRows<>(BudgetResults.BY_LINE, byLine()),
         new ResultRows<>(BudgetResults.BOOKED, booked()),
@@ -227,7 +234,7 @@ public final class BudgetPlan {
     return results;
   }
 
-  private static List<Finding> sorted(List<Finding> findings) {
+  static List<Finding> sorted(List<Finding> findings) {
     return findings.stream().distinct().sorted(Finding.WORST_FIRST).toList();
   }
 
@@ -240,6 +247,8 @@ public final class BudgetPlan {
       case "tiers" -> rules.tiers().row(row.number()).findings();
       case "lines" -> gate.row(row.number()).findings();
       case "options" -> sorted(options.state(row.number()).findings());
+      case "mix" -> sorted(mix.findings());
+      case "batteries" -> sorted(mix.findings(row.number()));
       case "deposits" -> sorted(cash.depositFindings(row.number()));
       default -> sorted(scenarios.state(row.number()).findings());
     };
@@ -531,7 +540,9 @@ public final class BudgetPlan {
           BudgetInputs.LINES,
           BudgetInputs.DEPOSITS,
           BudgetInputs.SCENARIOS,
-          BudgetInputs.OPTIONS);
+          BudgetInputs.OPTIONS,
+          BudgetInputs.MIX,
+          BudgetInputs.BATTERIES);
     }
 
     @Override
@@ -547,6 +558,8 @@ public final class BudgetPlan {
           BudgetResults.DEPOSITS,
           BudgetResults.SCENARIOS,
           BudgetResults.OPTIONS,
+          BudgetResults.MIX,
+          BudgetResults.BATTERIES,
           BudgetResults.REPORT,
           BudgetResults.BY_LINE,
           BudgetResults.BOOKED,
