@@ -47,16 +47,7 @@ public record BudgetInputs(
   /** All tables, in the order of the function's arguments. */
   List<InputRows<?>> all() {
     return List.of(
-        project,
-        counts,
-        exchange,
-        tiers,
-        lines,
-        deposits,
-        scenarios,
-        options,
-        mix,
-        batteries);
+        project, counts, exchange, tiers, lines, deposits, scenarios, options, mix, batteries);
   }
 
   /** What holds for the whole budget. */
@@ -808,7 +799,7 @@ public record BudgetInputs(
               form = NumberForm.EXACT,
               min = 1,
               max = 1000,
-              blank = "Blank: nobody flies with them.",
+              blank = "Blank: they do not fly.",
               help = "Persons who take them as carry-on; rules: battery travel list.")
           Double travellers) {}
 

@@ -39,6 +39,10 @@ public enum QuoteFinding implements FindingKey {
   ROW_ZERO("row.zero", Severity.CHECK),
   ROW_FREE("row.free", Severity.CHECK),
   ORDER_FREE("orderFree", Severity.CHECK),
+  /** Arguments: number and revision, total exported, total now. */
+  SENT_TOTAL("sent.total", Severity.CHECK),
+  /** Arguments: number and revision, total. */
+  SENT_OTHER("sent.other", Severity.CHECK),
   /** Arguments: hired rows not ordered, order discount in per cent. */
   PART_ORDERED("partOrdered", Severity.CHECK),
   /** Arguments: rows. */

@@ -24,6 +24,7 @@ public class QuoteContractTest extends PlanContract {
   protected List<Ranges> samples() {
     return List.of(
         QuoteSamples.full(),
+        QuoteSamples.sent(),
         QuoteSamples.byDayType(),
         QuoteSamples.faults(),
         QuoteSamples.unknownRules(),

@@ -43,6 +43,7 @@ public final class RentalQuote implements PlanTemplate {
               "An order of a rental desk: rates, discounts and tax, the page for the client,"
                   + " picking and returns.")
           .decimals("summary.decimals")
+          .closedUp()
           .stamped("order.number", "order.revision");
 
   /** Declares the quote. */
@@ -136,7 +137,8 @@ public final class RentalQuote implements PlanTemplate {
                 "payment",
                 "currency"),
             book.lines("", "house", "verdict", "reasons"),
-            book.table("terms").titled("Terms on the quote").width("paragraph", 60));
+            book.table("terms").titled("Terms on the quote").width("paragraph", 60),
+            book.fields("Last export", "order", "sentRevision", "sentTotal", "sentKey"));
   }
 
   private PlanTab items() {
