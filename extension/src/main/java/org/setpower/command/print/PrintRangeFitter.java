@@ -28,6 +28,8 @@ import java.util.List;
 import org.setpower.command.document.CalcDocument;
 import org.setpower.plan.common.InputTable;
 import org.setpower.plan.common.ResultTable;
+import org.setpower.templates.layout.PlanLayout;
+import org.setpower.templates.layout.PlanNames;
 import org.setpower.uno.Uno;
 
 /**
@@ -128,7 +130,10 @@ public final class PrintRangeFitter {
     placeCharts(sheet);
     CellRangeAddress used = used(sheet);
     CellRangeAddress all =
-        before.length == 0 ? used : area(before[0], before[0].StartRow, used.EndRow);
+        area(
+            before.length == 0 ? used : before[0],
+            before.length == 0 ? firstRow(sheet) : before[0].StartRow,
+            used.EndRow);
     for (CellRangeAddress area : before) { // a part may have been narrower
       all.EndColumn = Math.max(all.EndColumn, area.EndColumn);
     }
@@ -160,6 +165,12 @@ public final class PrintRangeFitter {
     }
     printed.setPrintAreas(areas);
     return true;
+  }
+
+  /** Where a paper begins that had nothing to print so far: letters without the head of a tab. */
+  private static int firstRow(XSpreadsheet sheet) throws Exception {
+    boolean letter = Uno.get(sheet, "PageStyle").toString().startsWith(PlanNames.LETTER);
+    return letter ? PlanLayout.FIRST_ROW : 0;
   }
 
   /** What came by recalculation may need more lines, or fewer, than its row has. */

@@ -74,6 +74,18 @@ public enum BudgetFinding implements FindingKey {
   ESTIMATE_AFTER_END("estimate", Severity.CHECK),
   /** Arguments: when due, heading of the date. */
   NOT_IN_CASH("notInCash", Severity.CHECK),
+  /** Arguments: hours. */
+  NO_TIERS_HOURLY("noTiers.hourly", Severity.CHECK),
+  /** Arguments: lines. */
+  NO_FRINGES("noFringes", Severity.CHECK),
+  /** Arguments: invoiced, ordered, over. */
+  INVOICED_OVER("invoicedOver", Severity.CHECK),
+  /** Arguments: amount, currency of the line, of the budget. */
+  FOREIGN_AMOUNT("foreign", Severity.CHECK),
+  /** Arguments: still to come. */
+  CLOSED_TO_COME("closedToCome", Severity.CHECK),
+  /** Arguments: last day, back. */
+  SHOOT_AFTER_BACK("shootAfterBack", Severity.CHECK),
   /** Arguments: back, delivered. */
   BACK_BEFORE_DELIVERED("dates", Severity.CHECK),
   /** Arguments: weeks, allowed. */

@@ -526,7 +526,7 @@ public record BudgetInputs(
               min = -100_000_000,
               max = 100_000_000,
               blank = "Blank: nothing.",
-              help = "Amount of the purchase order.")
+              help = "Amount of the purchase order, in the budget's currency.")
           Double ordered,
       @Input(
               key = "poClosed",
@@ -546,7 +546,7 @@ public record BudgetInputs(
               min = -100_000_000,
               max = 100_000_000,
               blank = "Blank: nothing.",
-              help = "All invoices so far, credit notes negative.")
+              help = "All invoices so far, in the budget's currency, credit notes negative.")
           Double invoiced,
       @Input(
               key = "complete",

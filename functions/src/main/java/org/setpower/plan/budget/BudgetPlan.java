@@ -262,6 +262,10 @@ public final class BudgetPlan {
     if (paid && rules.project().asAt() == null) {
       all.add(Finding.of(BudgetFinding.NO_AS_AT));
     }
+    long bare = fit.stream().filter(BudgetLine::isWithoutFringes).count();
+    if (bare > 0) {
+      all.add(Finding.of(BudgetFinding.NO_FRINGES, (double) bare));
+    }
     return sorted(all);
   }
 
@@ -500,8 +504,14 @@ public final class BudgetPlan {
 
   private List<IssueRow> issues() {
     Issues issues = new Issues();
-    issues.addRows(inputs.all(), this::findings, Set.of());
+    issues.addRows(inputs.all(), this::open, Set.of());
     return issues.rows(BudgetResults.ISSUES.rows());
+  }
+
+  /** A scenario is a question beside the plan: of what it answers nothing is open in the report. */
+  private List<Finding> open(String table, InputRow<?> row) {
+    List<Finding> all = findings(table, row);
+    return "scenarios".equals(table) ? all.stream().filter(BudgetPlan::isStop).toList() : all;
   }
 
   /** The rows that a row of results is made of. */

@@ -66,8 +66,7 @@ public final class QuotePlan {
             inputs.client().rows().get(0),
             inputs.order().rows().get(0));
     charged = new ChargedDays(rules, inputs.schedule(), inputs.shares());
-    boolean isSaid =
-        rules.house().excess() != null || inputs.terms().filled().findAny().isPresent();
+    boolean isSaid = rules.house().excess() != null && rules.house().waivedLoss() != null;
     if (rules.isWaived() && !isSaid) {
       rules.houseFindings().add(Finding.of(QuoteFinding.WAIVER_TERMS));
     }
@@ -80,6 +79,9 @@ public final class QuotePlan {
     picked = new PickedRows(lines, inputs.picked());
     returns = new LateReturns(rules, lines, picked, inputs.returns());
     lines.values().forEach(this::judgeShelf);
+    lines.values().stream()
+        .filter(picked::isLeftOut)
+        .forEach(l -> l.add(Finding.of(QuoteFinding.NOT_PICKED)));
     gate =
         new Gate<>(
             lines.values().stream()
@@ -235,7 +237,7 @@ public final class QuotePlan {
     if (!rules.isDiscounted()) {
       return;
     }
-    long left = lines.values().stream().filter(l -> l.isHired() && !l.isOrdered()).count();
+    long left = lines.values().stream().filter(l -> l.isHired() && l.isDropped()).count();
     if (left > 0) {
       double share = PageText.percent(QuoteRules.share(rules.order().discount()));
       findings.add(Finding.of(QuoteFinding.PART_ORDERED, (double) left, share));

@@ -112,6 +112,8 @@ final class BudgetSamples {
         .row("lines", "description", "h", "type", "loss", "price", 10, "complete", "yes")
         .set("lines", 8, "estimate", 5, "due", "each week")
         .row("lines", "description", "i", "type", "crew", "unit", "hour", "daysAway", 5)
+        .row("lines", "description", "j", "type", "crew", "unit", "hour", "hours", 12, "times", 5)
+        .set("lines", 10, "price", 30)
         .row("deposits", "to", "desk", "amount", 10)
         .row("deposits", "to", "quay", "amount", 10, "out", day("2027-02-10"))
         .set("deposits", 2, "back", day("2027-02-01"))
@@ -143,6 +145,8 @@ final class BudgetSamples {
         .set("lines", 5, "price", 5)
         .row("scenarios", "scenario", "a day more", "type", "rental", "moreTimes", 1)
         .row("scenarios", "scenario", "over", "other", 9000)
+        .row("scenarios", "scenario", "not a number", "other", "much")
+        .set("project", 1, "lastDay", day("2027-06-01"), "firstDay", day("2027-06-12"))
         .row("batteries", "battery", "P98", "wattHours", 98, "maxWatts", 170, "price", 5);
   }
 
@@ -155,6 +159,9 @@ final class BudgetSamples {
         .set("lines", 2, "hours", 12, "coveredHours", 10, "budget", 1)
         .row("lines", "description", "c", "type", "crew", "price", 1, "unit", "day", "times", 1)
         .set("lines", 3, "hours", 12, "budget", 1)
+        .row("exchange", "currency", "GBP", "rate", 1.17, "date", day("2027-01-05"))
+        .row("lines", "description", "d", "type", "rental", "price", 950, "currency", "GBP")
+        .set("lines", 4, "ordered", 950, "poClosed", "yes", "invoiced", 960, "budget", 2000)
         .row("mix", "energy", 900, "travellers", 1)
         .row("batteries", "battery", "P98", "wattHours", 98, "maxWatts", 170, "price", 5)
         .set("batteries", 1, "available", 2)

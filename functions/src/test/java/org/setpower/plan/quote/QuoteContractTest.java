@@ -25,6 +25,7 @@ public class QuoteContractTest extends PlanContract {
     return List.of(
         QuoteSamples.full(),
         QuoteSamples.sent(),
+        QuoteSamples.slips(),
         QuoteSamples.byDayType(),
         QuoteSamples.faults(),
         QuoteSamples.unknownRules(),

@@ -104,6 +104,14 @@ final class QuoteSamples {
     return example().set("order", 1, "sentRevision", "Q1 / –", "sentTotal", 2741.96, "sentKey", 1);
   }
 
+  /** Slips of the keys: a rate with a nought too many, a return a year late. */
+  static Ranges slips() {
+    return example()
+        .set("stock", 2, "dayRate", 8.15)
+        .set("items", 2, "rate", 81.5)
+        .row("returns", "line", 2, "item", "battery", "qty", 10, "date", day("2028-02-16"));
+  }
+
   /** Days by type: 28 January to 9 February of the invented production. */
   static Ranges byDayType() {
     Ranges ranges =

@@ -41,6 +41,9 @@ public final class PlanNames {
   /** Its cell with the date that papers show. */
   public static final String TODAY = "Date_today";
 
+  /** What the name of the page style of a letter begins with. */
+  public static final String LETTER = "Set Power letter paper";
+
   /** A name that only says that papers are printed without blank rows in tables. */
   public static final String CLOSED_UP = "Papers_closed_up";
 
