@@ -437,6 +437,7 @@ public final class BudgetPlan {
             s.invoiced(),
             s.open(),
             s.costToDate(),
+            s.toComplete(),
             s.finalCost(),
             s.variance());
   }

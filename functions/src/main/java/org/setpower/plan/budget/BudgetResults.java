@@ -478,6 +478,13 @@ public final class BudgetResults {
               rule = "Invoiced and open commitment.")
           BigDecimal costToDate,
       @Result(
+              key = "toComplete",
+              heading = "Estimate to complete",
+              form = NumberForm.MONEY,
+              from = {"lines.toComplete", LINES_ALL, "lines.reasons", "project.*"},
+              rule = "As under Budget lines.")
+          BigDecimal toComplete,
+      @Result(
               key = "finalCost",
               heading = "Estimated final cost",
               form = NumberForm.MONEY,
@@ -1202,7 +1209,7 @@ public final class BudgetResults {
           BigDecimal variance,
       @Result(
               key = "contingencyLeft",
-              heading = "Contingency left",
+              heading = "Contingency less overspend",
               form = NumberForm.MONEY,
               from = {"summary.contingency", "summary.variance"},
               rule = "Contingency less the total that lines are over; blank without one.")
