@@ -145,7 +145,8 @@ public final class PrintRangeFitter {
       return false;
     }
     BitSet shown = shown(sheet, all, values, tables);
-    BitSet hidden = blank.hide(sheet, tables, shown.length() - 1, row -> !shown.get(row));
+    BitSet hidden = blank.hide(sheet, shown);
+    blank.tighten(sheet, all, shown);
     List<Pagination.Stretch> stretches =
         stretches(
             sheet, all, shown, hidden, newPages(values, all), list ? printed.getTitleRows() : null);

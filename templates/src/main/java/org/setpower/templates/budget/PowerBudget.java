@@ -16,7 +16,7 @@ public final class PowerBudget implements PlanTemplate {
   private static final int NARROW = 48;
 
   /** Open issues that Summary has room for: more are in the menu. */
-  private static final int ISSUES = 24;
+  private static final int ISSUES = 16;
 
   private final PlanWorkbook book =
       PlanWorkbook.of("power-budget", "Power budget", BudgetPlan.MODEL)
@@ -193,7 +193,6 @@ public final class PowerBudget implements PlanTemplate {
 
   private PlanTab summary() {
     return PlanTab.page("Summary", "The cost report, and the open issues, stops first.")
-        .flowing()
         .prints(30)
         .grid(NARROW)
         .result()
