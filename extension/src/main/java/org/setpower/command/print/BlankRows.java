@@ -89,7 +89,7 @@ final class BlankRows {
 
   /** Lines of a letter across the page have room for two: those that need one get no more. */
   void tighten(XSpreadsheet sheet, CellRangeAddress all, BitSet shown) throws Exception {
-    int wide = hides ? (int) ((Size) Uno.get(cells(sheet, all, all.StartRow), "Size")).Width : 0;
+    int wide = hides ? ((Size) Uno.get(cells(sheet, all, all.StartRow), "Size")).Width : 0;
     for (int row = shown.nextSetBit(0); hides && row >= 0; row = shown.nextSetBit(row + 1)) {
       XCellRange first = sheet.getCellRangeByPosition(0, row, 0, row);
       if (CellStyle.LETTER.styleName().equals(Uno.get(first, "CellStyle"))

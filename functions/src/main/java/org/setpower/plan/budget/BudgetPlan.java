@@ -437,7 +437,6 @@ public final class BudgetPlan {
             s.invoiced(),
             s.open(),
             s.costToDate(),
-            s.toComplete(),
             s.finalCost(),
             s.variance());
   }

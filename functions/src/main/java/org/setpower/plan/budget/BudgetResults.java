@@ -478,13 +478,6 @@ public final class BudgetResults {
               rule = "Invoiced and open commitment.")
           BigDecimal costToDate,
       @Result(
-              key = "toComplete",
-              heading = "Estimate to complete",
-              form = NumberForm.MONEY,
-              from = {"lines.toComplete", LINES_ALL, "lines.reasons", "project.*"},
-              rule = "As under Budget lines.")
-          BigDecimal toComplete,
-      @Result(
               key = "finalCost",
               heading = "Estimated final cost",
               form = NumberForm.MONEY,

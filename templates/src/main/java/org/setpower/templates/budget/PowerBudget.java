@@ -261,18 +261,16 @@ public final class PowerBudget implements PlanTemplate {
                     "invoiced",
                     "open",
                     "costToDate",
-                    "toComplete",
                     "finalCost",
                     "variance")
-                .width("label", 32)
-                .width("budget", 20)
-                .width("changes", 20)
+                .width("label", 36)
+                .width("budget", 24)
+                .width("changes", 24)
                 .width("invoiced", 20)
-                .width("open", 20)
+                .width("open", 24)
                 .width("costToDate", 20)
-                .width("toComplete", 20)
                 .width("finalCost", 20)
-                .width("variance", 20)
+                .width("variance", 24)
                 .look("kind", "difference", CellStyle.SUM)
                 .look("kind", "subtotal", CellStyle.SUM)
                 .look("kind", "contingency", CellStyle.SUM)
