@@ -17,6 +17,7 @@ import org.setpower.plan.finding.FindingKey;
 import org.setpower.plan.finding.Identity;
 import org.setpower.plan.quote.QuoteInputs.Return;
 import org.setpower.plan.quote.terms.RateBasis;
+import org.setpower.plan.quote.terms.ReturnState;
 import org.setpower.plan.quote.terms.WaivedLoss;
 
 /** What came back, row by row of the quote: late days, their fee, what is missing. */

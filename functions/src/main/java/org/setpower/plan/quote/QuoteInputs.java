@@ -13,6 +13,7 @@ import org.setpower.plan.quote.terms.DiscountBasis;
 import org.setpower.plan.quote.terms.LateRule;
 import org.setpower.plan.quote.terms.OrderStatus;
 import org.setpower.plan.quote.terms.RateBasis;
+import org.setpower.plan.quote.terms.ReturnState;
 import org.setpower.plan.quote.terms.TaxRounding;
 import org.setpower.plan.quote.terms.WaivedLoss;
 import org.setpower.plan.quote.terms.WaiverBasis;
