@@ -16,7 +16,7 @@ public final class PowerBudget implements PlanTemplate {
   private static final int NARROW = 48;
 
   /** Open issues that Summary has room for: more are in the menu. */
-  private static final int ISSUES = 16;
+  private static final int ISSUES = 10;
 
   private final PlanWorkbook book =
       PlanWorkbook.of("power-budget", "Power budget", BudgetPlan.MODEL)
@@ -24,7 +24,6 @@ public final class PowerBudget implements PlanTemplate {
               "What power costs a production: budget, orders, cost to date and estimated final cost"
                   + " by account.")
           .decimals("summary.decimals")
-          .closedUp()
           .basis("project.basis");
 
   /** Declares the budget. */
