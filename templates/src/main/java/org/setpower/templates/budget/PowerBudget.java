@@ -16,7 +16,7 @@ public final class PowerBudget implements PlanTemplate {
   private static final int NARROW = 48;
 
   /** Open issues that Summary has room for: more are in the menu. */
-  private static final int ISSUES = 10;
+  private static final int ISSUES = 6;
 
   private final PlanWorkbook book =
       PlanWorkbook.of("power-budget", "Power budget", BudgetPlan.MODEL)
