@@ -9,6 +9,8 @@ import com.sun.star.sheet.XCalculatable;
 import com.sun.star.sheet.XPrintAreas;
 import com.sun.star.sheet.XSpreadsheet;
 import com.sun.star.table.CellRangeAddress;
+import com.sun.star.table.XCell;
+import com.sun.star.text.XText;
 import com.sun.star.ui.dialogs.XFolderPicker2;
 import com.sun.star.uno.Exception;
 import com.sun.star.util.XCloseable;
@@ -24,14 +26,19 @@ import org.setpower.command.CommandContext;
 import org.setpower.command.CommandRequest;
 import org.setpower.command.FileStore;
 import org.setpower.command.document.CalcDocument;
+import org.setpower.command.document.UndoStep;
 import org.setpower.command.message.UserMessageException;
 import org.setpower.command.plan.PlanFile;
+import org.setpower.plan.common.InputTable;
 import org.setpower.plan.common.Messages;
 import org.setpower.plan.common.PlanResult;
+import org.setpower.plan.finding.Finding;
+import org.setpower.plan.quote.QuoteFinding;
 import org.setpower.plan.quote.QuotePlan;
 import org.setpower.plan.quote.QuoteResults;
 import org.setpower.plan.quote.QuoteResults.DocumentLine;
 import org.setpower.plan.quote.QuoteResults.Letter;
+import org.setpower.plan.quote.SentQuote;
 import org.setpower.ui.MessageBoxes;
 import org.setpower.uno.Uno;
 
@@ -40,6 +47,7 @@ import org.setpower.uno.Uno;
  * see, never a copy of the desk's. It refuses while the quote may not be issued.
  */
 public final class ExportClientQuoteCommand implements Command {
+  private static final String TITLE = "Export client quote";
   private static final String LIST = "Top_document";
   private static final String CLOSING = "Top_closing";
   private static final String CHANGED =
@@ -58,7 +66,7 @@ public final class ExportClientQuoteCommand implements Command {
   public void runInteractive(CommandContext desk) throws Exception {
     PlanFile file = file(desk);
     String name = issued(file);
-    if (SentQuote.of(file.calculated()).isChangedIn(desk.book())
+    if (isChanged(file)
         && !MessageBoxes.ask(desk, say(CHANGED) + "\n" + say("Export it all the same?"))) {
       return;
     }
@@ -88,8 +96,7 @@ public final class ExportClientQuoteCommand implements Command {
   public String runHeadless(CommandContext desk, CommandRequest order) throws Exception {
     PlanFile file = file(desk);
     String name = issued(file);
-    if (!order.text("again", "").equals("yes")
-        && SentQuote.of(file.calculated()).isChangedIn(desk.book())) {
+    if (!order.text("again", "").equals("yes") && isChanged(file)) {
       throw new UserMessageException("{} Nothing was written.", say(CHANGED));
     }
     String to = order.text("to");
@@ -170,7 +177,7 @@ public final class ExportClientQuoteCommand implements Command {
               printed.length == 0 ? 0 : printed[0].StartRow,
               file.address(CLOSING).StartRow);
       store(desk, made, to);
-      SentQuote.of(result).keepIn(desk.book());
+      keep(desk, file);
     } finally {
       Uno.as(XCloseable.class, made).close(true);
     }
@@ -178,6 +185,37 @@ public final class ExportClientQuoteCommand implements Command {
         + targets(to).values().stream()
             .map(t -> "\n" + ExportValuesCommand.path(t))
             .collect(Collectors.joining());
+  }
+
+  /** Whether the document was exported under this revision with other content. */
+  private static boolean isChanged(PlanFile file) throws Exception {
+    return file.calculated().rows(QuoteResults.ORDER).get(0).reasons().stream()
+        .map(Finding::key)
+        .anyMatch(k -> k == QuoteFinding.SENT_TOTAL || k == QuoteFinding.SENT_OTHER);
+  }
+
+  /** Writes into the order what was exported; who only reads the document keeps it as it is. */
+  private static void keep(CommandContext desk, PlanFile file) throws Exception {
+    Optional<SentQuote> sent = QuotePlan.sent(file.read());
+    if (desk.mayWrite() && sent.isPresent()) {
+      UndoStep.allOrNothing(
+          desk.book(),
+          TITLE,
+          () -> {
+            Uno.as(XText.class, cell(file, "sentRevision")).setString(sent.get().revision());
+            cell(file, "sentTotal").setValue(sent.get().total().doubleValue());
+            cell(file, "sentKey").setValue(sent.get().key());
+          });
+    }
+  }
+
+  private static XCell cell(PlanFile file, String key) throws Exception {
+    InputTable<?> order =
+        file.model().inputs().stream()
+            .filter(t -> t.key().equals("order"))
+            .findFirst()
+            .orElseThrow();
+    return file.typed(order, key).getCellByPosition(0, 0);
   }
 
   private static void store(CommandContext desk, XComponent made, String to) throws Exception {

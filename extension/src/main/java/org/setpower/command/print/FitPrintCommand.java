@@ -31,7 +31,12 @@ public final class FitPrintCommand implements Command {
     return fit(desk);
   }
 
-  static String fit(CommandContext desk) throws Exception {
+  private static String fit(CommandContext desk) throws Exception {
+    return fit(desk, BlankRows.none(desk.book()));
+  }
+
+  /** The same, with blank rows hidden that push what follows to another page. */
+  static String fit(CommandContext desk, BlankRows blank) throws Exception {
     CalcDocument book = desk.book();
     if (!book.isFromTemplate()) {
       throw new UserMessageException("This document was not made from a sheet of Set Power.");
@@ -41,7 +46,7 @@ public final class FitPrintCommand implements Command {
         book,
         TITLE,
         () -> {
-          sheets[0] = PrintRangeFitter.in(book);
+          sheets[0] = PrintRangeFitter.in(book, blank);
           DrawDiagramCommand.redraw(desk);
         });
     return say(

@@ -21,12 +21,14 @@ final class Pagination {
    *
    * @param first its first row
    * @param last its last row
-   * @param gap the height of the blank rows above it
+   * @param blank how many blank rows are above it; hidden ones do not count
+   * @param gap their height
    * @param height its own
    * @param begins whether somebody has said that a page begins here
    * @param headed whether it has the rows that are printed again on each page
    */
-  record Stretch(int first, int last, double gap, double height, boolean begins, boolean headed) {}
+  record Stretch(
+      int first, int last, int blank, double gap, double height, boolean begins, boolean headed) {}
 
   /** Rows that are printed together, from a new page on. */
   record Part(int first, int last) {}
@@ -44,7 +46,7 @@ final class Pagination {
     double used = 0;
     Stretch before = null;
     for (Stretch next : stretches) {
-      if (before != null && breaks(before, next, used, page)) {
+      if (before != null && breaks(next, used, page)) {
         parts.add(new Part(first, before.last()));
         first = next.first();
         used = head + next.height();
@@ -58,8 +60,8 @@ final class Pagination {
     return parts;
   }
 
-  private static boolean breaks(Stretch before, Stretch next, double used, double page) {
-    boolean blank = next.first() - before.last() - 1 > FEW_ROWS || next.gap() > FEW * page;
+  private static boolean breaks(Stretch next, double used, double page) {
+    boolean blank = next.blank() > FEW_ROWS || next.gap() > FEW * page;
     boolean fits = used + next.gap() + next.height() <= page;
     boolean mayRunOn = (next.height() > page || next.headed()) && used < page * (1 - LITTLE);
     return next.begins() || blank || !fits && !mayRunOn;

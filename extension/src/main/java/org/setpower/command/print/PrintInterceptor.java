@@ -35,6 +35,9 @@ final class PrintInterceptor extends WeakBase
   private XDispatchProvider slave;
   private XDispatchProvider master;
 
+  /** Null while nothing is hidden. */
+  private BlankRows hidden;
+
   PrintInterceptor(XComponentContext context, XFrame frame) {
     this.context = context;
     this.frame = frame;
@@ -69,13 +72,33 @@ final class PrintInterceptor extends WeakBase
       if (Uno.as(XSpreadsheetView.class, view) == null) {
         return; // the preview itself: it is fitted already
       }
+      showBlankRows();
       CommandContext desk = new CommandContext(context, Uno.as(XComponent.class, view.getModel()));
       if (desk.mayWrite() && desk.book().isFromTemplate()) {
+        hidden = BlankRows.of(desk.book());
         keepingUnmodified(
-            Uno.as(XModifiable.class, desk.document()), () -> FitPrintCommand.fit(desk));
+            Uno.as(XModifiable.class, desk.document()), () -> FitPrintCommand.fit(desk, hidden));
       }
     } catch (com.sun.star.uno.Exception | RuntimeException fault) {
       System.err.println(fault);
+    }
+  }
+
+  private boolean isPreview() {
+    XController view = frame.getController();
+    return view != null && Uno.as(XSpreadsheetView.class, view) == null;
+  }
+
+  /** Shows what was hidden for printing: a preview when it is closed, or its document is saved. */
+  void showBlankRows() {
+    BlankRows rows = hidden;
+    hidden = null;
+    if (rows != null) {
+      try {
+        keepingUnmodified(Uno.as(XModifiable.class, rows.document()), rows::show);
+      } catch (com.sun.star.uno.Exception | RuntimeException fault) {
+        System.err.println(fault);
+      }
     }
   }
 
@@ -120,7 +143,13 @@ final class PrintInterceptor extends WeakBase
     @Override
     public void dispatch(URL url, PropertyValue[] arguments) {
       prepare();
-      printing.dispatch(url, arguments);
+      try {
+        printing.dispatch(url, arguments);
+      } finally {
+        if (!isPreview()) {
+          showBlankRows();
+        }
+      }
     }
 
     @Override

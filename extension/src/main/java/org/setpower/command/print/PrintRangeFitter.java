@@ -28,6 +28,8 @@ import java.util.List;
 import org.setpower.command.document.CalcDocument;
 import org.setpower.plan.common.InputTable;
 import org.setpower.plan.common.ResultTable;
+import org.setpower.templates.layout.PlanLayout;
+import org.setpower.templates.layout.PlanNames;
 import org.setpower.uno.Uno;
 
 /**
@@ -44,21 +46,32 @@ public final class PrintRangeFitter {
 
   private final CalcDocument book;
   private final PrintAnchors anchors;
+  private final BlankRows blank;
 
-  private PrintRangeFitter(CalcDocument book, PrintAnchors anchors) {
+  private PrintRangeFitter(CalcDocument book, PrintAnchors anchors, BlankRows blank) {
     this.book = book;
     this.anchors = anchors;
+    this.blank = blank;
   }
 
   /** Does so on all sheets of a document from our templates; gives on how many. */
   public static int in(CalcDocument book) throws Exception {
-    return in(book, PrintAnchors.of(book));
+    return in(book, BlankRows.none(book));
+  }
+
+  /** The same, with blank rows hidden that push what follows to another page. */
+  static int in(CalcDocument book, BlankRows blank) throws Exception {
+    return in(book, PrintAnchors.of(book), blank);
   }
 
   /** The same for a document whose own names do not say where its tables are. */
   public static int in(CalcDocument book, PrintAnchors anchors) throws Exception {
+    return in(book, anchors, BlankRows.none(book));
+  }
+
+  private static int in(CalcDocument book, PrintAnchors anchors, BlankRows blank) throws Exception {
     PageFormat.of(book, anchors.units());
-    PrintRangeFitter fit = new PrintRangeFitter(book, anchors);
+    PrintRangeFitter fit = new PrintRangeFitter(book, anchors, blank);
     int fitted = 0;
     for (XSpreadsheet sheet : book.all()) {
       fitted += fit.fit(sheet, fit.tables(CalcDocument.name(sheet))) ? 1 : 0;
@@ -117,7 +130,10 @@ public final class PrintRangeFitter {
     placeCharts(sheet);
     CellRangeAddress used = used(sheet);
     CellRangeAddress all =
-        before.length == 0 ? used : area(before[0], before[0].StartRow, used.EndRow);
+        area(
+            before.length == 0 ? used : before[0],
+            before.length == 0 ? firstRow(sheet) : before[0].StartRow,
+            used.EndRow);
     for (CellRangeAddress area : before) { // a part may have been narrower
       all.EndColumn = Math.max(all.EndColumn, area.EndColumn);
     }
@@ -128,13 +144,12 @@ public final class PrintRangeFitter {
       printed.setPrintAreas(new CellRangeAddress[0]); // its title rows say that it is a paper
       return false;
     }
+    BitSet shown = shown(sheet, all, values, tables);
+    BitSet hidden = blank.hide(sheet, shown);
+    blank.tighten(sheet, all, shown);
     List<Pagination.Stretch> stretches =
         stretches(
-            sheet,
-            all,
-            shown(sheet, all, values, tables),
-            newPages(values, all),
-            list ? printed.getTitleRows() : null);
+            sheet, all, shown, hidden, newPages(values, all), list ? printed.getTitleRows() : null);
     PageFormat.Fit paper = PageFormat.fit(style(sheet), widths(sheet, all));
     int last = stretches.get(stretches.size() - 1).last();
     List<Pagination.Part> parts =
@@ -151,6 +166,12 @@ public final class PrintRangeFitter {
     }
     printed.setPrintAreas(areas);
     return true;
+  }
+
+  /** Where a paper begins that had nothing to print so far: letters without the head of a tab. */
+  private static int firstRow(XSpreadsheet sheet) throws Exception {
+    boolean letter = Uno.get(sheet, "PageStyle").toString().startsWith(PlanNames.LETTER);
+    return letter ? PlanLayout.FIRST_ROW : 0;
   }
 
   /** What came by recalculation may need more lines, or fewer, than its row has. */
@@ -324,7 +345,12 @@ public final class PrintRangeFitter {
   }
 
   private static List<Pagination.Stretch> stretches(
-      XSpreadsheet sheet, CellRangeAddress all, BitSet shown, BitSet begins, CellRangeAddress heads)
+      XSpreadsheet sheet,
+      CellRangeAddress all,
+      BitSet shown,
+      BitSet hidden,
+      BitSet begins,
+      CellRangeAddress heads)
       throws Exception {
     for (var pageBreak : Uno.as(XSheetPageBreak.class, sheet).getRowPageBreaks()) {
       if (pageBreak.ManualBreak) {
@@ -337,7 +363,9 @@ public final class PrintRangeFitter {
     while (first >= 0) {
       int last = first;
       int next = shown.nextSetBit(last + 1);
-      while (next >= 0 && next - last <= APART && !anyOf(begins, last + 1, next)) {
+      while (next >= 0
+          && next - last - count(hidden, last, next) <= APART
+          && !anyOf(begins, last + 1, next)) {
         last = next;
         next = shown.nextSetBit(last + 1);
       }
@@ -346,6 +374,7 @@ public final class PrintRangeFitter {
           new Pagination.Stretch(
               first,
               last,
+              first - before - count(hidden, before, first),
               gap,
               height(sheet, first, last),
               anyOf(begins, before, first),
@@ -354,6 +383,10 @@ public final class PrintRangeFitter {
       first = next;
     }
     return stretches;
+  }
+
+  private static int count(BitSet rows, int from, int to) {
+    return rows.get(from, to).cardinality();
   }
 
   private static boolean anyOf(BitSet rows, int from, int to) {

@@ -11,9 +11,12 @@ import com.sun.star.frame.theGlobalEventBroadcaster;
 import com.sun.star.lang.EventObject;
 import com.sun.star.lang.XComponent;
 import com.sun.star.lang.XEventListener;
+import com.sun.star.sheet.XSpreadsheetView;
 import com.sun.star.uno.Exception;
+import com.sun.star.uno.UnoRuntime;
 import com.sun.star.uno.XComponentContext;
-import java.util.HashSet;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Set;
 import org.setpower.command.CommandContext;
 import org.setpower.command.message.CommandMessages;
@@ -29,9 +32,10 @@ import org.setpower.uno.UnoService;
 public final class PrintWatch extends UnoService implements XDocumentEventListener {
   private static final String SERVICE = "org.setpower.PrintWatch";
   private static final String SHOWN = "OnViewCreated";
+  private static final Set<String> SAVING = Set.of("OnSave", "OnSaveAs", "OnSaveTo", "OnCopyTo");
 
   private final XComponentContext context;
-  private final Set<XFrame> watched = new HashSet<>();
+  private final Map<XFrame, PrintInterceptor> watched = new HashMap<>();
 
   /** Created by the first function that is called. */
   public PrintWatch(XComponentContext context) throws Exception {
@@ -56,7 +60,24 @@ public final class PrintWatch extends UnoService implements XDocumentEventListen
   public void documentEventOccured(DocumentEvent event) {
     if (SHOWN.equals(event.EventName)) {
       watch(event.ViewController);
+    } else if (SAVING.contains(event.EventName)) {
+      saving(event.Source);
     }
+  }
+
+  /** No file is stored with rows that are hidden for a preview only. */
+  private void saving(Object document) {
+    Map<XFrame, PrintInterceptor> all;
+    synchronized (watched) {
+      all = new HashMap<>(watched);
+    }
+    all.forEach(
+        (frame, interceptor) -> {
+          XController view = frame.getController();
+          if (view != null && UnoRuntime.areSame(view.getModel(), document)) {
+            interceptor.showBlankRows();
+          }
+        });
   }
 
   private void watch(Object view) {
@@ -67,17 +88,20 @@ public final class PrintWatch extends UnoService implements XDocumentEventListen
     CommandContext desk =
         new CommandContext(context, Uno.as(XComponent.class, controller.getModel()));
     XFrame frame = controller.getFrame();
-    if (!desk.hasBook() || !desk.book().isFromTemplate() || !isNew(frame)) {
+    if (!desk.hasBook() || !desk.book().isFromTemplate()) {
       return;
     }
-    frame.addEventListener(new Ending(frame));
-    Uno.as(XDispatchProviderInterception.class, frame)
-        .registerDispatchProviderInterceptor(new PrintInterceptor(context, frame));
-  }
-
-  private boolean isNew(XFrame frame) {
+    PrintInterceptor interceptor = new PrintInterceptor(context, frame);
+    PrintInterceptor known;
     synchronized (watched) {
-      return watched.add(frame);
+      known = watched.putIfAbsent(frame, interceptor);
+    }
+    if (known == null) {
+      frame.addEventListener(new Ending(frame));
+      Uno.as(XDispatchProviderInterception.class, frame)
+          .registerDispatchProviderInterceptor(interceptor);
+    } else if (Uno.as(XSpreadsheetView.class, controller) != null) {
+      known.showBlankRows(); // its preview was closed
     }
   }
 

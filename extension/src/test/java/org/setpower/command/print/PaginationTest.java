@@ -30,7 +30,7 @@ class PaginationTest {
     int before = sheet.isEmpty() ? 0 : sheet.get(sheet.size() - 1).last() + 1;
     sheet.add(
         new Pagination.Stretch(
-            row, row + rows - 1, ROW * (row - before), ROW * rows, begins, headed));
+            row, row + rows - 1, row - before, ROW * (row - before), ROW * rows, begins, headed));
     row += rows;
     return this;
   }

@@ -35,6 +35,7 @@ public final class CheapestMix {
    * @param cabinLimit how many a person may take into the cabin; infinite for no limit. Options
    *     with the same or a lower limit count together, as the rules of the air do: with 2 and 20,
    *     at most 2 of the first kind and 20 in all
+   * @param available how many there are; infinite for as many as needed
    */
   public record Option(
       int row,
@@ -42,7 +43,8 @@ public final class CheapestMix {
       double maxWatts,
       double kilograms,
       double price,
-      double cabinLimit) {}
+      double cabinLimit,
+      double available) {}
 
   /**
    * What the mix must do.
@@ -199,9 +201,9 @@ public final class CheapestMix {
     return least;
   }
 
-  /** How many more of the option the travellers may carry. */
+  /** How many of the option there are, or how many more of it the travellers may carry. */
   private double room(int at) {
-    double room = Double.POSITIVE_INFINITY;
+    double room = options.get(at).available;
     for (Option level : options) {
       double limit = level.cabinLimit;
       if (Double.isFinite(job.people) && limit >= options.get(at).cabinLimit) {

@@ -74,6 +74,18 @@ public enum BudgetFinding implements FindingKey {
   ESTIMATE_AFTER_END("estimate", Severity.CHECK),
   /** Arguments: when due, heading of the date. */
   NOT_IN_CASH("notInCash", Severity.CHECK),
+  /** Arguments: hours. */
+  NO_TIERS_HOURLY("noTiers.hourly", Severity.CHECK),
+  /** Arguments: lines. */
+  NO_FRINGES("noFringes", Severity.CHECK),
+  /** Arguments: invoiced, ordered, over. */
+  INVOICED_OVER("invoicedOver", Severity.CHECK),
+  /** Arguments: amount, currency of the line, of the budget. */
+  FOREIGN_AMOUNT("foreign", Severity.CHECK),
+  /** Arguments: still to come. */
+  CLOSED_TO_COME("closedToCome", Severity.CHECK),
+  /** Arguments: last day, back. */
+  SHOOT_AFTER_BACK("shootAfterBack", Severity.CHECK),
   /** Arguments: back, delivered. */
   BACK_BEFORE_DELIVERED("dates", Severity.CHECK),
   /** Arguments: weeks, allowed. */
@@ -96,7 +108,20 @@ public enum BudgetFinding implements FindingKey {
   SCENARIO_OVER("scenario.over", Severity.CHECK),
   /** Arguments: heading of the price. */
   OPTION_PRICE("option.price", Severity.STOP),
-  OPTION_RISK("option.risk", Severity.CHECK);
+  OPTION_RISK("option.risk", Severity.CHECK),
+  /** Arguments: energy, power. */
+  MIX_NONE("mix.none", Severity.STOP),
+  MIX_ALIKE("mix.alike", Severity.STOP),
+  /** Batteries, but no job for them. */
+  MIX_NO_JOB("mix.noJob", Severity.STOP),
+  MIX_NO_BATTERIES("mix.noBatteries", Severity.CHECK),
+  MIX_USABLE("mix.usable", Severity.CHECK),
+  /** Arguments: rows that are a stop. */
+  MIX_LEFT_OUT("mix.leftOut", Severity.CHECK),
+  /** Arguments: heading. */
+  MIX_WHOLE("mix.whole", Severity.STOP),
+  BATTERY_WEIGHT("battery.weight", Severity.STOP),
+  BATTERY_LIMIT("battery.limit", Severity.CHECK);
 
   private final String key;
   private final Severity severity;

@@ -19,6 +19,8 @@ import org.setpower.plan.common.Table;
  * @param deposits money that comes back
  * @param scenarios one change each, beside the plan
  * @param options ways to power the same days, side by side
+ * @param mix what batteries have to do, for the cheapest mix of them
+ * @param batteries types to choose from, for the mix
  */
 public record BudgetInputs(
     InputRows<Project> project,
@@ -28,7 +30,9 @@ public record BudgetInputs(
     InputRows<Line> lines,
     InputRows<Deposit> deposits,
     InputRows<Scenario> scenarios,
-    InputRows<Option> options) {
+    InputRows<Option> options,
+    InputRows<Mix> mix,
+    InputRows<Battery> batteries) {
   static final InputTable<Project> PROJECT = InputTable.of(Project.class);
   static final InputTable<Count> COUNTS = InputTable.of(Count.class);
   static final InputTable<ExchangeRate> EXCHANGE = InputTable.of(ExchangeRate.class);
@@ -37,10 +41,13 @@ public record BudgetInputs(
   static final InputTable<Deposit> DEPOSITS = InputTable.of(Deposit.class);
   static final InputTable<Scenario> SCENARIOS = InputTable.of(Scenario.class);
   static final InputTable<Option> OPTIONS = InputTable.of(Option.class);
+  static final InputTable<Mix> MIX = InputTable.of(Mix.class);
+  static final InputTable<Battery> BATTERIES = InputTable.of(Battery.class);
 
   /** All tables, in the order of the function's arguments. */
   List<InputRows<?>> all() {
-    return List.of(project, counts, exchange, tiers, lines, deposits, scenarios, options);
+    return List.of(
+        project, counts, exchange, tiers, lines, deposits, scenarios, options, mix, batteries);
   }
 
   /** What holds for the whole budget. */
@@ -519,7 +526,7 @@ public record BudgetInputs(
               min = -100_000_000,
               max = 100_000_000,
               blank = "Blank: nothing.",
-              help = "Amount of the purchase order.")
+              help = "Amount of the purchase order, in the budget's currency.")
           Double ordered,
       @Input(
               key = "poClosed",
@@ -539,7 +546,7 @@ public record BudgetInputs(
               min = -100_000_000,
               max = 100_000_000,
               blank = "Blank: nothing.",
-              help = "All invoices so far, credit notes negative.")
+              help = "All invoices so far, in the budget's currency, credit notes negative.")
           Double invoiced,
       @Input(
               key = "complete",
@@ -744,4 +751,114 @@ public record BudgetInputs(
               blank = "Blank: not known.",
               help = "Of all its kit.")
           Double weight) {}
+
+  /** What batteries have to do. */
+  @Table(key = "mix", heading = "Battery mix", rows = 1, upright = true)
+  public record Mix(
+      @Input(
+              key = "energy",
+              heading = "Energy",
+              unit = "Wh",
+              form = NumberForm.EXACT,
+              min = 1,
+              max = 1_000_000,
+              help = "Of the part of the day without mains or charging.")
+          Double energy,
+      @Input(
+              key = "power",
+              heading = "Power",
+              unit = "W",
+              form = NumberForm.EXACT,
+              min = 0,
+              max = 1_000_000,
+              blank = "Blank: 0.",
+              help = "Peak of all devices together.")
+          Double power,
+      @Input(
+              key = "usable",
+              heading = "Usable energy",
+              form = NumberForm.FINE_SHARE,
+              min = 0.05,
+              max = 1,
+              blank = "Blank: all of it, check.",
+              help = "Share of the rated Wh that age and cold leave.")
+          Double usable,
+      @Input(
+              key = "maxWeight",
+              heading = "Max. weight",
+              unit = "kg",
+              form = NumberForm.EXACT,
+              min = 0.1,
+              max = 1_000_000,
+              blank = "Blank: no limit.",
+              help = "Of the mix.")
+          Double maxWeight,
+      @Input(
+              key = "travellers",
+              heading = "Travellers",
+              form = NumberForm.EXACT,
+              min = 1,
+              max = 1000,
+              blank = "Blank: they do not fly.",
+              help = "Persons who take them as carry-on; rules: battery travel list.")
+          Double travellers) {}
+
+  /** Types of batteries to choose from. */
+  @Table(key = "batteries", heading = "Batteries", rows = 12)
+  public record Battery(
+      @Input(key = "battery", heading = "Battery", help = "Type, as the rental house names it.")
+          String battery,
+      @Input(
+              key = "wattHours",
+              heading = "Energy of one",
+              unit = "Wh",
+              form = NumberForm.EXACT,
+              min = 1,
+              max = 100_000,
+              help = "As on its label.")
+          Double wattHours,
+      @Input(
+              key = "maxWatts",
+              heading = "Max. power of one",
+              unit = "W",
+              form = NumberForm.EXACT,
+              min = 1,
+              max = 100_000,
+              help = "Volts × max. amps of one.")
+          Double maxWatts,
+      @Input(
+              key = "price",
+              heading = "Price of one",
+              form = NumberForm.MONEY,
+              min = 0,
+              max = 1_000_000,
+              help = "For the job, in the budget's currency; 0 for your own.")
+          Double price,
+      @Input(
+              key = "weight",
+              heading = "Weight of one",
+              unit = "kg",
+              form = NumberForm.EXACT,
+              min = 0.01,
+              max = 10_000,
+              blank = "Blank: not known; a stop where Max. weight is filled in.")
+          Double weight,
+      @Input(
+              key = "available",
+              heading = "Available",
+              form = NumberForm.EXACT,
+              min = 0,
+              max = 100_000,
+              blank = "Blank: as many as needed.",
+              help = "Whole pieces.")
+          Double available,
+      @Input(
+              key = "perTraveller",
+              heading = "Max. per traveller",
+              form = NumberForm.EXACT,
+              min = 0,
+              max = 100,
+              blank = "Blank: no limit; check where Travellers is filled in.",
+              help = "Whole pieces; types with the same or a lower limit count together.")
+          Double perTraveller) {}
 }

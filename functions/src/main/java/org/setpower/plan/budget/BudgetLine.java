@@ -16,6 +16,9 @@ import org.setpower.plan.finding.FindingKey;
 
 /** A budget line: what it is planned to cost, and what it costs by the cost report. */
 final class BudgetLine {
+  /** Hours of a day that hardly anybody works without overtime: common practice. */
+  private static final double LONG_DAY = 10;
+
   private final InputRow<Line> row;
   private final Line line;
   private final BudgetRules rules;
@@ -34,11 +37,13 @@ final class BudgetLine {
    * @param counted quantity × count
    * @param times × days charged
    * @param paidHours of a day; null where hours are not typed
+   * @param inOwn its price in its own currency
    */
   record Plan(
       BigDecimal counted,
       BigDecimal times,
       BigDecimal paidHours,
+      BigDecimal inOwn,
       BigDecimal pay,
       BigDecimal fringes,
       BigDecimal perDiems) {
@@ -169,6 +174,9 @@ final class BudgetLine {
       if (line.times() != null && days > 0 && line.times() > days) {
         add(BudgetFinding.HOURS_AS_DAYS, line.times(), (double) days);
       }
+      if (rules.paidHours().isWithoutTiers() && line.hours() > LONG_DAY) {
+        add(BudgetFinding.NO_TIERS_HOURLY, line.hours());
+      }
     } else if (!isByPeriod()) {
       add(BudgetFinding.HOURS_UNUSED);
     } else {
@@ -265,6 +273,17 @@ final class BudgetLine {
     return line.type() == CostType.CREW;
   }
 
+  /**
+   * Whether pay stands without what an employer adds, and nobody has said that there is nothing.
+   */
+  boolean isWithoutFringes() {
+    return isCrew()
+        && !isStruck()
+        && plan.pay().signum() > 0
+        && line.fringe() == null
+        && rules.project().fringe() == null;
+  }
+
   private boolean isByHour() {
     return line.unit() == PriceUnit.HOUR;
   }
@@ -290,7 +309,7 @@ final class BudgetLine {
             .max(BigDecimal.ZERO);
     BigDecimal zero = rules.rounded(BigDecimal.ZERO);
     if (isStruck()) {
-      return new Plan(counted, times, null, zero, zero, zero);
+      return new Plan(counted, times, null, zero, zero, zero, zero);
     }
     BigDecimal rate = BudgetRules.decimal(price);
     BigDecimal paidHours = paidHours();
@@ -313,7 +332,15 @@ final class BudgetLine {
     BigDecimal exchange = Money.decimal(rules.rate(own).orElseThrow());
     BigDecimal pay = rules.rounded(inOwn.multiply(exchange));
     return new Plan(
-        counted, times, paidHours, pay, fringes(pay, counted), perDiems(counted, moreDays));
+        counted, times, paidHours, inOwn, pay, fringes(pay, counted), perDiems(counted, moreDays));
+  }
+
+  /** Whether it is paid once, or by an amount, such as litres, that is not said to be of a day. */
+  private boolean isWholeAmount() {
+    boolean byDays = line.unit() == PriceUnit.HOUR || isByPeriod();
+    return line.unit() == null
+        || line.unit() == PriceUnit.ONCE
+        || !byDays && line.times() == null && line.minTimes() == null;
   }
 
   /**
@@ -322,7 +349,7 @@ final class BudgetLine {
    */
   boolean changesWithDays() {
     boolean byOtherHours = isByHour() && line.hours() == null;
-    return !isComplete() && !isInAll() && !byOtherHours && line.unit() != PriceUnit.ONCE;
+    return !isComplete() && !isInAll() && !byOtherHours && !isWholeAmount();
   }
 
   /** Paid hours of a day; null where pay does not depend on hours. */
@@ -397,7 +424,9 @@ final class BudgetLine {
   private BigDecimal toDate() {
     BigDecimal invoiced = BudgetRules.decimal(line.invoiced());
     boolean closed = Boolean.TRUE.equals(line.poClosed()) || isComplete();
-    BigDecimal open = left(BudgetRules.decimal(line.ordered()).subtract(invoiced));
+    boolean isOrdered = line.ordered() != null && line.ordered() != 0;
+    BigDecimal open =
+        isOrdered ? left(Money.decimal(line.ordered()).subtract(invoiced)) : BigDecimal.ZERO;
     return closed ? invoiced : invoiced.add(open);
   }
 
@@ -420,6 +449,7 @@ final class BudgetLine {
     if (report.variance().signum() < 0 && !isAddedLater()) {
       add(BudgetFinding.OVERSPENT, report.finalCost(), report.budget(), report.variance().negate());
     }
+    judgeOrder();
     boolean keeps = line.recoverable() != null && line.recoverable() < 1;
     boolean net = rules.project().columns() != TaxBasis.COST;
     if (!isStruck() && keeps && net && tax.share().signum() > 0) {
@@ -433,6 +463,43 @@ final class BudgetLine {
     if (paid.signum() > 0 && paid.compareTo(toDate) > 0) {
       add(BudgetFinding.PAID_OVER, rules.rounded(paid), toDate);
     }
+  }
+
+  /**
+   * An invoice beyond its order, an order in the wrong currency, a closed order with more to come.
+   */
+  private void judgeOrder() {
+    BigDecimal ordered = BudgetRules.decimal(line.ordered());
+    BigDecimal invoiced = BudgetRules.decimal(line.invoiced());
+    if (ordered.signum() > 0 && invoiced.compareTo(ordered) > 0) {
+      add(
+          BudgetFinding.INVOICED_OVER,
+          rules.rounded(invoiced),
+          rules.rounded(ordered),
+          rules.rounded(invoiced.subtract(ordered)));
+    }
+    if (own != null && !own.equals(rules.currency())) {
+      for (BigDecimal typed : List.of(ordered, invoiced)) {
+        if (isNear(typed, plan.inOwn()) && !isNear(typed, plan.pay())) {
+          add(
+              BudgetFinding.FOREIGN_AMOUNT,
+              rules.rounded(typed),
+              own.getCurrencyCode(),
+              rules.currency().getCurrencyCode());
+          break;
+        }
+      }
+    }
+    boolean closed = Boolean.TRUE.equals(line.poClosed()) && !isOver();
+    if (closed && line.estimate() == null && report.toComplete().signum() > 0) {
+      add(BudgetFinding.CLOSED_TO_COME, report.toComplete());
+    }
+  }
+
+  /** Whether two amounts are the same but for a hundredth. */
+  private static boolean isNear(BigDecimal one, BigDecimal other) {
+    BigDecimal off = one.subtract(other).abs();
+    return one.signum() != 0 && off.movePointRight(2).compareTo(one.abs()) <= 0;
   }
 
   /** What the estimated final cost comes to with tax. */

@@ -41,6 +41,7 @@ public final class BudgetPlan {
   private final CostTotals totals;
   private final ScenarioCosts scenarios;
   private final OptionCosts options;
+  private final BatteryMix mix;
   private final CashWeeks cash;
 
   private BudgetPlan(BudgetInputs inputs) {
@@ -68,6 +69,7 @@ public final class BudgetPlan {
     totals = new CostTotals(rules, fit, approved);
     scenarios = new ScenarioCosts(rules, fit, totals.contingencyLeft(), inputs.scenarios());
     options = new OptionCosts(rules, inputs.options());
+    mix = new BatteryMix(rules, inputs.mix(), inputs.batteries());
     cash = new CashWeeks(rules, fit, inputs.deposits());
   }
 
@@ -107,7 +109,9 @@ public final class BudgetPlan {
         BudgetInputs.LINES.read(ranges.get(4)),
         BudgetInputs.DEPOSITS.read(ranges.get(5)),
         BudgetInputs.SCENARIOS.read(ranges.get(6)),
-        BudgetInputs.OPTIONS.read(ranges.get(7)));
+        BudgetInputs.OPTIONS.read(ranges.get(7)),
+        BudgetInputs.MIX.read(ranges.get(8)),
+        BudgetInputs.BATTERIES.read(ranges.get(9)));
   }
 
   /**
@@ -212,6 +216,9 @@ public final class BudgetPlan {
                         options.more(r.number()),
                         options.state(r.number()).co2(),
                         options.heavier(r.number())))),
+        new ResultRows<>(BudgetResults.MIX, align(inputs.mix(), r -> mix.state())),
+        new ResultRows<>(
+            BudgetResults.BATTERIES, align(inputs.batteries(), r -> mix.battery(r.number()))),
         new ResultRows<>(BudgetResults.REPORT, report()),
         new ResultRows<>(BudgetResults.BY_LINE, byLine()),
         new ResultRows<>(BudgetResults.BOOKED, booked()),
@@ -227,7 +234,7 @@ public final class BudgetPlan {
     return results;
   }
 
-  private static List<Finding> sorted(List<Finding> findings) {
+  static List<Finding> sorted(List<Finding> findings) {
     return findings.stream().distinct().sorted(Finding.WORST_FIRST).toList();
   }
 
@@ -240,6 +247,8 @@ public final class BudgetPlan {
       case "tiers" -> rules.tiers().row(row.number()).findings();
       case "lines" -> gate.row(row.number()).findings();
       case "options" -> sorted(options.state(row.number()).findings());
+      case "mix" -> sorted(mix.findings());
+      case "batteries" -> sorted(mix.findings(row.number()));
       case "deposits" -> sorted(cash.depositFindings(row.number()));
       default -> sorted(scenarios.state(row.number()).findings());
     };
@@ -252,6 +261,10 @@ public final class BudgetPlan {
     boolean paid = fit.stream().anyMatch(l -> BudgetRules.decimal(l.line().paid()).signum() != 0);
     if (paid && rules.project().asAt() == null) {
       all.add(Finding.of(BudgetFinding.NO_AS_AT));
+    }
+    long bare = fit.stream().filter(BudgetLine::isWithoutFringes).count();
+    if (bare > 0) {
+      all.add(Finding.of(BudgetFinding.NO_FRINGES, (double) bare));
     }
     return sorted(all);
   }
@@ -491,8 +504,14 @@ public final class BudgetPlan {
 
   private List<IssueRow> issues() {
     Issues issues = new Issues();
-    issues.addRows(inputs.all(), this::findings, Set.of());
+    issues.addRows(inputs.all(), this::open, Set.of());
     return issues.rows(BudgetResults.ISSUES.rows());
+  }
+
+  /** A scenario is a question beside the plan: of what it answers nothing is open in the report. */
+  private List<Finding> open(String table, InputRow<?> row) {
+    List<Finding> all = findings(table, row);
+    return "scenarios".equals(table) ? all.stream().filter(BudgetPlan::isStop).toList() : all;
   }
 
   /** The rows that a row of results is made of. */
@@ -531,7 +550,9 @@ public final class BudgetPlan {
           BudgetInputs.LINES,
           BudgetInputs.DEPOSITS,
           BudgetInputs.SCENARIOS,
-          BudgetInputs.OPTIONS);
+          BudgetInputs.OPTIONS,
+          BudgetInputs.MIX,
+          BudgetInputs.BATTERIES);
     }
 
     @Override
@@ -547,6 +568,8 @@ public final class BudgetPlan {
           BudgetResults.DEPOSITS,
           BudgetResults.SCENARIOS,
           BudgetResults.OPTIONS,
+          BudgetResults.MIX,
+          BudgetResults.BATTERIES,
           BudgetResults.REPORT,
           BudgetResults.BY_LINE,
           BudgetResults.BOOKED,

@@ -23,6 +23,8 @@ public final class BudgetResults {
   public static final ResultTable<BookedRow> BOOKED = ResultTable.of(BookedRow.class);
   public static final ResultTable<ReportRow> REPORT = ResultTable.of(ReportRow.class);
   public static final ResultTable<OptionState> OPTIONS = ResultTable.of(OptionState.class);
+  public static final ResultTable<MixState> MIX = ResultTable.of(MixState.class);
+  public static final ResultTable<BatteryState> BATTERIES = ResultTable.of(BatteryState.class);
   public static final ResultTable<AccountTotal> ACCOUNTS = ResultTable.of(AccountTotal.class);
   public static final ResultTable<DepartmentTotal> DEPARTMENTS =
       ResultTable.of(DepartmentTotal.class);
@@ -41,12 +43,15 @@ public final class BudgetResults {
           "deposits.reasons",
           "scenarios.reasons",
           "options.reasons",
+          "mix.reasons",
+          "batteries.reasons",
           "lines.description",
           "counts.count",
           "exchange.currency",
           "deposits.to",
           "scenarios.scenario",
           "options.option",
+          "batteries.battery",
           "tiers.after");
 
   private static final String LINES_ALL = "lines.*";
@@ -853,6 +858,86 @@ public final class BudgetResults {
               rule = "Less the lowest weight of all options.")
           Double heavier) {}
 
+  /** The cheapest mix of batteries. */
+  @Table(key = "mix", heading = "Battery mix", rows = 1)
+  public record MixState(
+      @Result(
+              key = "verdict",
+              heading = "Status",
+              from = "mix.reasons",
+              rule = "The worst of the reasons.")
+          Verdict verdict,
+      @Result(
+              key = "reasons",
+              heading = "Reason",
+              from = {"mix.*", "batteries.*", PROJECT_ALL},
+              rule = "What is wrong with the job, or why no mix does it.")
+          List<Finding> reasons,
+      @Result(
+              key = "pieces",
+              heading = "Pieces",
+              from = {"batteries.pieces", "mix.*", "batteries.*", PROJECT_ALL},
+              rule = "Of all types.")
+          Integer pieces,
+      @Result(
+              key = "cost",
+              heading = "Cost",
+              form = NumberForm.MONEY,
+              from = {"batteries.cost", "mix.*", "batteries.*", PROJECT_ALL},
+              rule = "Of all types: the lowest of all mixes that do the job.")
+          BigDecimal cost,
+      @Result(
+              key = "usableEnergy",
+              heading = "Usable energy",
+              unit = "Wh",
+              from = {"batteries.pieces", "mix.*", "batteries.*", PROJECT_ALL},
+              rule = "Pieces × Wh of one × usable share.")
+          Double usableEnergy,
+      @Result(
+              key = "maxPower",
+              heading = "Max. power",
+              unit = "W",
+              from = {"batteries.pieces", "mix.*", "batteries.*", PROJECT_ALL},
+              rule = "Pieces × max. power of one.")
+          Double maxPower,
+      @Result(
+              key = "weight",
+              heading = "Weight",
+              unit = "kg",
+              form = NumberForm.ONE_DECIMAL,
+              from = {"batteries.pieces", "mix.*", "batteries.*", PROJECT_ALL},
+              rule = "Pieces × weight of one; blank where one of them is not known.")
+          Double weight) {}
+
+  /** Beside a type of batteries. */
+  @Table(key = "batteries", heading = "Batteries", rows = 12)
+  public record BatteryState(
+      @Result(
+              key = "verdict",
+              heading = "Status",
+              from = "batteries.reasons",
+              rule = "The worst of the reasons.")
+          Verdict verdict,
+      @Result(
+              key = "reasons",
+              heading = "Reason",
+              from = {"batteries.*", "mix.*"},
+              rule = "What is wrong with the row.")
+          List<Finding> reasons,
+      @Result(
+              key = "pieces",
+              heading = "Pieces in the mix",
+              from = {"batteries.*", "mix.*", "batteries.reasons", "mix.reasons", PROJECT_ALL},
+              rule = "PLAN.MIX of all types that are fit, at most those available.")
+          Integer pieces,
+      @Result(
+              key = "cost",
+              heading = "Cost",
+              form = NumberForm.MONEY,
+              from = {"batteries.pieces", "batteries.*", "mix.*", PROJECT_ALL},
+              rule = "Pieces × price of one.")
+          BigDecimal cost) {}
+
   /** Weeks in which money moves, always with tax. */
   @Table(key = "weeks", heading = "Cash by week", rows = 120)
   public record CashWeek(
@@ -1117,7 +1202,7 @@ public final class BudgetResults {
           BigDecimal variance,
       @Result(
               key = "contingencyLeft",
-              heading = "Contingency left",
+              heading = "Contingency less overspend",
               form = NumberForm.MONEY,
               from = {"summary.contingency", "summary.variance"},
               rule = "Contingency less the total that lines are over; blank without one.")

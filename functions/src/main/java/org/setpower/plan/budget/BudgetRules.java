@@ -67,6 +67,11 @@ final class BudgetRules {
     if (isLastFirst()) {
       findings.add(Finding.of(BudgetFinding.SHOOT_DATES, project.lastDay(), project.firstDay()));
     }
+    if (project.lastDay() != null
+        && project.back() != null
+        && project.lastDay().isAfter(project.back().plusDays(WEEK))) {
+      findings.add(Finding.of(BudgetFinding.SHOOT_AFTER_BACK, project.lastDay(), project.back()));
+    }
     judgeReportDay();
     counts = gate(inputs.counts(), Count::count, c -> List.of());
     exchange = gate(inputs.exchange(), ExchangeRate::currency, this::judge);

@@ -29,8 +29,8 @@ enum ReportText {
   WORKED_ABROAD(
       "{0,number,#,##0.##} × {1,number,#,##0.##} × {2,number,#,##0.00#} {3} at"
           + " {4,number,0.######}"),
-  CASH("Amounts in {0} with tax"),
-  CASH_AT("Amounts in {0} with tax, still to pay from {1}");
+  CASH("Amounts in {0} with tax, without contingency"),
+  CASH_AT("Amounts in {0} with tax, without contingency, still to pay from {1}");
 
   private final String pattern;
 

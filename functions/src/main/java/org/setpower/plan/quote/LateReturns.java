@@ -1,6 +1,7 @@
 package org.setpower.plan.quote;
 
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -16,10 +17,14 @@ import org.setpower.plan.finding.FindingKey;
 import org.setpower.plan.finding.Identity;
 import org.setpower.plan.quote.QuoteInputs.Return;
 import org.setpower.plan.quote.terms.RateBasis;
+import org.setpower.plan.quote.terms.ReturnState;
 import org.setpower.plan.quote.terms.WaivedLoss;
 
 /** What came back, row by row of the quote: late days, their fee, what is missing. */
 final class LateReturns {
+  /** Half a year. */
+  private static final int FAR_DAYS = 183;
+
   private final Map<Integer, QuoteLine> lines;
   private final QuoteRules rules;
   private final Map<Integer, State> states = new HashMap<>();
@@ -114,9 +119,18 @@ final class LateReturns {
     }
     if (typed.date() != null && line.out() != null && typed.date().isBefore(line.out())) {
       add(findings, QuoteFinding.RETURN_EARLY, typed.date(), line.out());
+    } else if (isOtherYear(line, typed.date())) {
+      add(findings, QuoteFinding.RETURN_FAR, typed.date(), line.back());
     } else if (line.out() != null && typed.date() != null) {
       QuoteRules.dates(line.out(), typed.date()).ifPresent(findings::add);
     }
+  }
+
+  /** Whether a day of return lies months after the day due: hardly a late return, a wrong year. */
+  private static boolean isOtherYear(QuoteLine line, LocalDate returned) {
+    return returned != null
+        && line.back() != null
+        && returned.isAfter(line.back().plusDays(FAR_DAYS));
   }
 
   private State charge(List<Finding> findings, QuoteLine line, Return typed) {

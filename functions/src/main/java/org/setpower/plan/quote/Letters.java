@@ -74,7 +74,8 @@ final class Letters {
       all.add(PageText.EXCLUDED.of((double) onRequest(fit)));
     }
     if (rules.isWaivedInstead()) {
-      all.add(PageText.WAIVED.of());
+      boolean isBelow = rules.excess().isPresent() || terms.filled().findAny().isPresent();
+      all.add((isBelow ? PageText.WAIVED : PageText.WAIVED_OPEN).of());
     }
     rules.excess().ifPresent(e -> all.addAll(waiver(rules, e)));
     if (rules.house().payment() != null) {

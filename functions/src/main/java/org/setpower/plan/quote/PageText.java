@@ -56,6 +56,9 @@ enum PageText {
   WAIVED(
       "A damage waiver is charged, so no certificate of insurance is asked for. It is not insurance:"
           + " what it covers is below."),
+  WAIVED_OPEN(
+      "A damage waiver is charged, so no certificate of insurance is asked for. It is not"
+          + " insurance."),
   WAIVER_EXCESS("Damage to hired items: with the waiver at most {0} is charged for each case."),
   WAIVER_LOSS_FULL("Loss and theft are charged in full: the waiver does not cover them."),
   WAIVER_LOSS_EXCESS("Loss and theft: with the waiver at most {0} is charged for each case."),

@@ -128,6 +128,15 @@ final class PickedRows {
     return findings.get(row);
   }
 
+  /** Whether the picking is begun and a row that goes out with the kit is not on it. */
+  boolean isLeftOut(QuoteLine line) {
+    return !findings.isEmpty()
+        && line.isOrdered()
+        && line.type() != LineType.SERVICE
+        && !byLine.containsKey(line.row().number())
+        && !contradicted.contains(line.row().number());
+  }
+
   Optional<String> serials(QuoteLine line) {
     return Optional.ofNullable(byLine.get(line.row().number())).map(Pick::serials);
   }

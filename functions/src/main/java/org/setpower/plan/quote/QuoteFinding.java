@@ -39,10 +39,20 @@ public enum QuoteFinding implements FindingKey {
   ROW_ZERO("row.zero", Severity.CHECK),
   ROW_FREE("row.free", Severity.CHECK),
   ORDER_FREE("orderFree", Severity.CHECK),
+  /** Arguments: number and revision, total exported, total now. */
+  SENT_TOTAL("sent.total", Severity.CHECK),
+  /** Arguments: number and revision, total. */
+  SENT_OTHER("sent.other", Severity.CHECK),
   /** Arguments: hired rows not ordered, order discount in per cent. */
   PART_ORDERED("partOrdered", Severity.CHECK),
   /** Arguments: rows. */
   DISCOUNT_TELLS("discountTells", Severity.CHECK),
+  /** Arguments: rate of the row, of Equipment. */
+  RATE_FAR("rateFar", Severity.CHECK),
+  /** Arguments: hire of one piece, its replacement value. */
+  DEARER_THAN_VALUE("dearerThanValue", Severity.CHECK),
+  /** Other rows are picked. */
+  NOT_PICKED("notPicked", Severity.CHECK),
   NOT_IN_STOCK("notInStock", Severity.CHECK),
   STOCK_UNCLEAR("stockUnclear", Severity.CHECK),
   /** Arguments: names. */
@@ -99,6 +109,8 @@ public enum QuoteFinding implements FindingKey {
   /** Arguments: days, cost. */
   RETURN_SUB_HIRE("return.subHire", Severity.CHECK),
   /** Arguments: returned, out. */
+  /** Arguments: date, day due. */
+  RETURN_FAR("return.far", Severity.STOP),
   RETURN_EARLY("return.early", Severity.STOP),
   /** Arguments: row. */
   RETURN_NO_PRICE("return.price", Severity.STOP),

@@ -13,6 +13,7 @@ import org.setpower.plan.quote.terms.DiscountBasis;
 import org.setpower.plan.quote.terms.LateRule;
 import org.setpower.plan.quote.terms.OrderStatus;
 import org.setpower.plan.quote.terms.RateBasis;
+import org.setpower.plan.quote.terms.ReturnState;
 import org.setpower.plan.quote.terms.TaxRounding;
 import org.setpower.plan.quote.terms.WaivedLoss;
 import org.setpower.plan.quote.terms.WaiverBasis;
@@ -367,7 +368,31 @@ public record QuoteInputs(
               heading = "All else back on time",
               blank = "Blank: only what Returns lists came back.",
               help = "Yes: what Returns does not list came back complete, fine and when due.")
-          Boolean restBack) {}
+          Boolean restBack,
+      @Input(
+              key = "sentRevision",
+              heading = "Exported as",
+              blank = "Blank: not exported yet.",
+              help = "Number and revision. Written by Export client quote; do not type here.")
+          String sentRevision,
+      @Input(
+              key = "sentTotal",
+              heading = "Exported total",
+              form = NumberForm.MONEY,
+              min = -1_000_000_000,
+              max = 1_000_000_000,
+              blank = "Blank: not exported yet.",
+              help = "Written by Export client quote; do not type here.")
+          Double sentTotal,
+      @Input(
+              key = "sentKey",
+              heading = "Export key",
+              form = NumberForm.EXACT,
+              min = 0,
+              max = 4_294_967_295.0,
+              blank = "Blank: later changes pass unnoticed.",
+              help = "Written by Export client quote, worked out of what stands on the page.")
+          Double sentKey) {}
 
   /** Rows of the quote, in the order of the client's page. */
   @Table(key = "items", heading = "Quote", rows = 300)

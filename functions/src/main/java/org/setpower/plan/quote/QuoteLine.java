@@ -22,6 +22,9 @@ final class QuoteLine {
   /** A row so many days outside the order is more likely a slip than a hire. */
   private static final int FAR_DAYS = 90;
 
+  /** A rate so many times that of the price list, or so small a part of it, is hardly meant. */
+  private static final int FAR_RATE = 3;
+
   private final InputRow<Item> row;
   private final Item item;
   private final QuoteRules rules;
@@ -167,8 +170,10 @@ final class QuoteLine {
     if (!findRates()) {
       return;
     }
+    compareWithList();
     if (basis != RateBasis.ON_REQUEST) {
       each = unit();
+      compareWithValue();
       amount = charge(each, item.qty(), item.discount());
       if (amount.signum() == 0 && item.qty() != 0) {
         add(QuoteFinding.ROW_FREE);
@@ -183,6 +188,32 @@ final class QuoteLine {
     }
     if (basis == RateBasis.DAY && item.basis() == null) {
       compareWithWeek();
+    }
+  }
+
+  /** A rate far from that of the price list is likely a slip of the keys. */
+  private void compareWithList() {
+    boolean weekly = basis == RateBasis.WEEK;
+    Double own = weekly ? item.weekRate() : item.rate();
+    Double listed = stock == null ? null : weekly ? stock.weekRate() : stock.dayRate();
+    if (own == null || listed == null || listed <= 0 || own <= 0 || !isHired()) {
+      return;
+    }
+    rules
+        .inQuote(listed)
+        .filter(l -> own > FAR_RATE * l.doubleValue() || own * FAR_RATE < l.doubleValue())
+        .ifPresent(
+            l -> add(QuoteFinding.RATE_FAR, rules.rounded(Money.decimal(own)), rules.rounded(l)));
+  }
+
+  /** Who pays more for the hire than the piece is worth has a slip in a rate or a date. */
+  private void compareWithValue() {
+    BigDecimal value =
+        isHired() && stock != null && stock.value() != null && stock.value() > 0
+            ? rules.inQuote(stock.value()).orElse(null)
+            : null;
+    if (value != null && each.compareTo(value) > 0) {
+      add(QuoteFinding.DEARER_THAN_VALUE, rules.rounded(each), rules.rounded(value));
     }
   }
 

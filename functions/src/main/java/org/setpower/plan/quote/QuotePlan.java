@@ -15,6 +15,7 @@ import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.setpower.hire.HireDays;
+import org.setpower.hire.Money;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.common.InputRows;
 import org.setpower.plan.common.InputTable;
@@ -50,6 +51,9 @@ public final class QuotePlan {
   private final List<Finding> orderFindings;
   private final List<Finding> withheld;
   private final OrderSums sums;
+  private final QuoteResults.Letter letter;
+  private final List<QuoteResults.DocumentLine> document;
+  private final List<QuoteResults.ClosingLine> closing;
   private final ReturnStatement statement;
   private final List<Finding> papersWithheld;
   private final Papers papers;
@@ -62,8 +66,7 @@ public final class QuotePlan {
             inputs.client().rows().get(0),
             inputs.order().rows().get(0));
     charged = new ChargedDays(rules, inputs.schedule(), inputs.shares());
-    boolean isSaid =
-        rules.house().excess() != null || inputs.terms().filled().findAny().isPresent();
+    boolean isSaid = rules.house().excess() != null && rules.house().waivedLoss() != null;
     if (rules.isWaived() && !isSaid) {
       rules.houseFindings().add(Finding.of(QuoteFinding.WAIVER_TERMS));
     }
@@ -76,6 +79,9 @@ public final class QuotePlan {
     picked = new PickedRows(lines, inputs.picked());
     returns = new LateReturns(rules, lines, picked, inputs.returns());
     lines.values().forEach(this::judgeShelf);
+    lines.values().stream()
+        .filter(picked::isLeftOut)
+        .forEach(l -> l.add(Finding.of(QuoteFinding.NOT_PICKED)));
     gate =
         new Gate<>(
             lines.values().stream()
@@ -85,9 +91,15 @@ public final class QuotePlan {
                             l.row().number(), l, "#" + l.row().number(), l.findings(), false))
                 .toList(),
             rules.stops());
-    orderFindings = judgeOrder();
     withheld = withheld();
     sums = withheld.isEmpty() ? new OrderSums(rules, fit()) : null;
+    letter = Letters.of(rules, withheld, withheld.isEmpty() ? fit() : List.of());
+    document =
+        sums == null
+            ? ClientDocument.withheld(withheld)
+            : ClientDocument.of(rules, sums, fit(), fit(QuoteLine::isOption));
+    closing = sums == null ? List.of() : Letters.closing(rules, sums, fit(), inputs.terms());
+    orderFindings = judgeOrder();
     statement = statement();
     papersWithheld = papersWithheld();
     papers = new Papers(fit(), picked, returns, papersWithheld.stream().findFirst());
@@ -96,6 +108,21 @@ public final class QuotePlan {
   /** Calculates the quote from its ranges, in the order of {@link PlanModel#inputs()}. */
   public static PlanResult of(List<?> ranges) {
     return MODEL.calculate(ranges);
+  }
+
+  private static QuoteInputs read(List<?> ranges) {
+    return new QuoteInputs(
+        QuoteInputs.HOUSE.read(ranges.get(0)),
+        QuoteInputs.CLIENT.read(ranges.get(1)),
+        QuoteInputs.ORDER.read(ranges.get(2)),
+        QuoteInputs.ITEMS.read(ranges.get(3)),
+        QuoteInputs.STOCK.read(ranges.get(4)),
+        QuoteInputs.BOOKED.read(ranges.get(5)),
+        QuoteInputs.SCHEDULE.read(ranges.get(6)),
+        QuoteInputs.SHARES.read(ranges.get(7)),
+        QuoteInputs.PICKED.read(ranges.get(8)),
+        QuoteInputs.RETURNS.read(ranges.get(9)),
+        QuoteInputs.TERMS.read(ranges.get(10)));
   }
 
   private ReturnStatement statement() {
@@ -180,7 +207,29 @@ public final class QuotePlan {
       findings.add(Finding.of(QuoteFinding.NOT_INSURED));
     }
     judgeDiscount(findings);
+    sent().flatMap(s -> s.judge(rules.order(), sentTotal())).ifPresent(findings::add);
     return findings.stream().sorted(Finding.WORST_FIRST).toList();
+  }
+
+  private BigDecimal sentTotal() {
+    Double total = rules.order().sentTotal();
+    return total == null ? null : rules.rounded(Money.decimal(total));
+  }
+
+  /** What the page says; nothing while it may not be issued. */
+  private Optional<SentQuote> sent() {
+    return sums == null
+        ? Optional.empty()
+        : Optional.of(SentQuote.of(rules.order(), letter, document, closing, sums.total()));
+  }
+
+  /**
+   * What an export of the page writes into the order; empty while it may not be issued.
+   *
+   * @param ranges as {@link #of} takes them
+   */
+  public static Optional<SentQuote> sent(List<?> ranges) {
+    return new QuotePlan(read(ranges)).sent();
   }
 
   /** What a discount on the whole order means for a part of it, and what it tells the client. */
@@ -188,7 +237,7 @@ public final class QuotePlan {
     if (!rules.isDiscounted()) {
       return;
     }
-    long left = lines.values().stream().filter(l -> l.isHired() && !l.isOrdered()).count();
+    long left = lines.values().stream().filter(l -> l.isHired() && l.isDropped()).count();
     if (left > 0) {
       double share = PageText.percent(QuoteRules.share(rules.order().discount()));
       findings.add(Finding.of(QuoteFinding.PART_ORDERED, (double) left, share));
@@ -300,9 +349,7 @@ public final class QuotePlan {
                 inputs.picked(),
                 r -> new QuoteResults.PickResult(verdict("picked", r), findings("picked", r)))),
         new ResultRows<>(QuoteResults.RETURNS, returned),
-        new ResultRows<>(
-            QuoteResults.LETTER,
-            List.of(Letters.of(rules, withheld, withheld.isEmpty() ? fit() : List.of()))),
+        new ResultRows<>(QuoteResults.LETTER, List.of(letter)),
         new ResultRows<>(
             QuoteResults.TERMS,
             align(
@@ -312,14 +359,8 @@ public final class QuotePlan {
                         verdict("terms", r),
                         findings("terms", r),
                         withheld.isEmpty() ? r.value().paragraph() : null))),
-        new ResultRows<>(
-            QuoteResults.DOCUMENT,
-            sums == null
-                ? ClientDocument.withheld(withheld)
-                : ClientDocument.of(rules, sums, fit(), fit(QuoteLine::isOption))),
-        new ResultRows<>(
-            QuoteResults.CLOSING,
-            sums == null ? List.of() : Letters.closing(rules, sums, fit(), inputs.terms())),
+        new ResultRows<>(QuoteResults.DOCUMENT, document),
+        new ResultRows<>(QuoteResults.CLOSING, closing),
         new ResultRows<>(QuoteResults.TAXES, taxes()),
         new ResultRows<>(
             QuoteResults.PAPERS,
@@ -634,19 +675,7 @@ public final class QuotePlan {
 
     @Override
     public PlanResult calculate(List<?> ranges) {
-      QuoteInputs inputs =
-          new QuoteInputs(
-              QuoteInputs.HOUSE.read(ranges.get(0)),
-              QuoteInputs.CLIENT.read(ranges.get(1)),
-              QuoteInputs.ORDER.read(ranges.get(2)),
-              QuoteInputs.ITEMS.read(ranges.get(3)),
-              QuoteInputs.STOCK.read(ranges.get(4)),
-              QuoteInputs.BOOKED.read(ranges.get(5)),
-              QuoteInputs.SCHEDULE.read(ranges.get(6)),
-              QuoteInputs.SHARES.read(ranges.get(7)),
-              QuoteInputs.PICKED.read(ranges.get(8)),
-              QuoteInputs.RETURNS.read(ranges.get(9)),
-              QuoteInputs.TERMS.read(ranges.get(10)));
+      QuoteInputs inputs = read(ranges);
       List<InputRows<?>> all = inputs.all();
       if (all.stream().anyMatch(r -> r.fault().isPresent())) {
         return new PlanResult(all, results(), List::of, (table, row, source) -> new int[0]);

@@ -121,12 +121,16 @@ public final class QuoteResults {
                 ITEMS_ALL,
                 STOCK_ALL,
                 "returns.*",
+                "picked.*",
+                "client.*",
+                "terms.*",
                 HOUSE_ALL,
                 SCHEDULE_ALL,
                 SHARES_ALL
               },
               rule =
-                  "What is wrong with the order, and insurance that ends before the last return.")
+                  "What is wrong with the order, insurance that ends before the last return, and"
+                      + " other content than was exported.")
           List<Finding> reasons,
       @Result(
               key = "lastBack",

@@ -39,10 +39,7 @@ final class QuoteRules {
           null, null, null, null, null, null, null, null, null, null, null, null, null, null, null,
           null, null, null, null, null, null);
   private static final Client BLANK_CLIENT = new Client(null, null, null, null, null, null, null);
-  private static final Order BLANK_ORDER =
-      new Order(
-          null, null, null, null, null, null, null, null, null, null, null, null, null, null, null,
-          null, null, null, null);
+  private static final Order BLANK_ORDER = QuoteInputs.ORDER.none();
 
   private final House house;
   private final Client client;

@@ -10,6 +10,7 @@ import org.setpower.plan.finding.Finding;
 import org.setpower.plan.quote.LateReturns.State;
 import org.setpower.plan.quote.QuoteInputs.Return;
 import org.setpower.plan.quote.QuoteResults.StatementLine;
+import org.setpower.plan.quote.terms.ReturnState;
 
 /**
  * What late, lost and damaged pieces cost the client, less his security deposit. What has no amount

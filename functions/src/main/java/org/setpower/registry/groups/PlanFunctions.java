@@ -318,7 +318,8 @@ public final class PlanFunctions {
               Checks.above(row.nameOf(1), figure(row, 1), 0),
               figure(row, 2),
               figure(row, 3),
-              row.leavesOut(4) ? Double.POSITIVE_INFINITY : pieces(row, 4, 0, 1000)));
+              row.leavesOut(4) ? Double.POSITIVE_INFINITY : pieces(row, 4, 0, 1000),
+              Double.POSITIVE_INFINITY));
     }
     return options;
   }

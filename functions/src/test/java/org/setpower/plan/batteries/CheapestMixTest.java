@@ -32,10 +32,11 @@ class CheapestMixTest {
                 Arbitraries.integers().between(50, 400),
                 Arbitraries.integers().between(2, 40),
                 Arbitraries.integers().between(0, 30),
-                Arbitraries.of(0.0, 1.0, 2.0, 20.0, Double.POSITIVE_INFINITY))
+                Arbitraries.of(0.0, 1.0, 2.0, 20.0, Double.POSITIVE_INFINITY),
+                Arbitraries.of(0.0, 1.0, 3.0, Double.POSITIVE_INFINITY))
             .as(
-                (wh, w, kg, price, limit) ->
-                    new CheapestMix.Option(1, wh, w, kg / 10.0, price, limit));
+                (wh, w, kg, price, limit, there) ->
+                    new CheapestMix.Option(1, wh, w, kg / 10.0, price, limit, there));
     Arbitrary<CheapestMix.Job> job =
         Combinators.combine(
                 Arbitraries.integers().between(0, 900),
@@ -114,6 +115,7 @@ class CheapestMixTest {
       for (int k = 0; k < mix.length; k++) {
         counted += q.options.get(k).cabinLimit() <= o.cabinLimit() ? mix[k] : 0;
       }
+      cabin &= mix[i] <= o.available();
       cabin &=
           Double.isInfinite(o.cabinLimit())
               || Double.isInfinite(q.job.people())
@@ -129,7 +131,7 @@ class CheapestMixTest {
 
   /** Without a limit in the cabin. */
   private static CheapestMix.Option option(double wh, double watts, double kg, double price) {
-    return new CheapestMix.Option(1, wh, watts, kg, price, ANY);
+    return new CheapestMix.Option(1, wh, watts, kg, price, ANY, ANY);
   }
 
   private static void assertBranches(
@@ -193,7 +195,8 @@ class CheapestMixTest {
                         wh * (1 + random.nextInt(4)),
                         Math.round(wh * (6 + random.nextInt(4)) / 100) / 10.0,
                         Math.round(wh * (30 + random.nextInt(40)) / 1000),
-                        wh <= 100 ? 20 : wh <= 160 ? 2 : 0);
+                        wh <= 100 ? 20 : wh <= 160 ? 2 : 0,
+                        ANY);
                   })
               .toList();
       CheapestMix.Job job =

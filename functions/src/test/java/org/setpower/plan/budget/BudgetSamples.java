@@ -81,7 +81,12 @@ final class BudgetSamples {
         .row("options", "option", "batteries", "hire", 382, "days", 2, "discount", 0.145)
         .set("options", 1, "energy", 10, "crew", 4, "weight", 62.3, "risk", "cold")
         .row("options", "option", "generator", "hire", 140, "fuel", 19, "other", 305)
-        .set("options", 2, "crew", 11.25, "weight", 980);
+        .set("options", 2, "crew", 11.25, "weight", 980)
+        .row("mix", "energy", 900, "power", 600, "usable", 0.8, "maxWeight", 9, "travellers", 2)
+        .row("batteries", "battery", "P98", "wattHours", 98, "maxWatts", 170, "price", 5)
+        .set("batteries", 1, "weight", 0.75, "available", 10, "perTraveller", 20)
+        .row("batteries", "battery", "P150", "wattHours", 150, "maxWatts", 570, "price", 8)
+        .set("batteries", 2, "weight", 1.1, "available", 8, "perTraveller", 2);
     return ranges;
   }
 
@@ -107,12 +112,18 @@ final class BudgetSamples {
         .row("lines", "description", "h", "type", "loss", "price", 10, "complete", "yes")
         .set("lines", 8, "estimate", 5, "due", "each week")
         .row("lines", "description", "i", "type", "crew", "unit", "hour", "daysAway", 5)
+        .row("lines", "description", "j", "type", "crew", "unit", "hour", "hours", 12, "times", 5)
+        .set("lines", 10, "price", 30)
         .row("deposits", "to", "desk", "amount", 10)
         .row("deposits", "to", "quay", "amount", 10, "out", day("2027-02-10"))
         .set("deposits", 2, "back", day("2027-02-01"))
         .row("scenarios", "scenario", "none", "type", "insurance", "dearer", 1)
         .row("scenarios", "scenario", "nothing", "dearer", 1)
-        .row("scenarios", "scenario", "over", "other", 1);
+        .row("scenarios", "scenario", "over", "other", 1)
+        .row("mix", "energy", 900, "maxWeight", 1, "travellers", 1.5)
+        .row("batteries", "battery", "P98", "wattHours", 98, "maxWatts", 170, "price", 5)
+        .row("batteries", "battery", "P150", "wattHours", 150, "maxWatts", 570, "price", 8)
+        .set("batteries", 2, "weight", 1.1, "available", 0.5);
   }
 
   /** An approval that moved, with wages, sales tax and orders that contradict themselves. */
@@ -133,7 +144,10 @@ final class BudgetSamples {
         .row("lines", "description", "e", "type", "crew", "unit", "hour", "hours", 12, "times", 60)
         .set("lines", 5, "price", 5)
         .row("scenarios", "scenario", "a day more", "type", "rental", "moreTimes", 1)
-        .row("scenarios", "scenario", "over", "other", 9000);
+        .row("scenarios", "scenario", "over", "other", 9000)
+        .row("scenarios", "scenario", "not a number", "other", "much")
+        .set("project", 1, "lastDay", day("2027-06-01"), "firstDay", day("2027-06-12"))
+        .row("batteries", "battery", "P98", "wattHours", 98, "maxWatts", 170, "price", 5);
   }
 
   /** Weekly payments over years, a long day without overtime, a line after the approval. */
@@ -144,7 +158,25 @@ final class BudgetSamples {
         .row("lines", "description", "b", "type", "crew", "price", 1, "unit", "day", "times", 1)
         .set("lines", 2, "hours", 12, "coveredHours", 10, "budget", 1)
         .row("lines", "description", "c", "type", "crew", "price", 1, "unit", "day", "times", 1)
-        .set("lines", 3, "hours", 12, "budget", 1);
+        .set("lines", 3, "hours", 12, "budget", 1)
+        .row("exchange", "currency", "GBP", "rate", 1.17, "date", day("2027-01-05"))
+        .row("lines", "description", "d", "type", "rental", "price", 950, "currency", "GBP")
+        .set("lines", 4, "ordered", 950, "poClosed", "yes", "invoiced", 960, "budget", 2000)
+        .row("mix", "energy", 900, "travellers", 1)
+        .row("batteries", "battery", "P98", "wattHours", 98, "maxWatts", 170, "price", 5)
+        .set("batteries", 1, "available", 2)
+        .row("batteries", "battery", "P150", "wattHours", 150, "maxWatts", 570);
+  }
+
+  /** Twelve types so alike that their mixes cannot be told apart in time. */
+  static Ranges alike() {
+    Ranges ranges = empty().row("mix", "energy", 9001, "usable", 1);
+    for (int i = 0; i < 12; i++) {
+      ranges
+          .row("batteries", "battery", "P" + i, "wattHours", 98 + 2 * i, "maxWatts", 200)
+          .set("batteries", i + 1, "price", (98 + 2 * i) / 10.0);
+    }
+    return ranges;
   }
 
   /** A currency that does not exist. */
@@ -193,6 +225,15 @@ final class BudgetSamples {
       case "scenarios.moreTimes" -> List.of(1.0, -2.0);
       case "scenarios.other" -> List.of(100.0, -50.0, 5000.0);
       case "deposits.amount" -> List.of(1000.0, 250.5);
+      case "mix.energy" -> List.of(500.0, 900.0, 2000.0);
+      case "mix.power" -> List.of(0.0, 400.0);
+      case "mix.maxWeight" -> List.of("", 20.0, 60.0);
+      case "mix.travellers" -> List.of("", "", 2.0);
+      case "batteries.wattHours" -> List.of(98.0, 150.0, 294.0);
+      case "batteries.maxWatts" -> List.of(170.0, 570.0);
+      case "batteries.available", "batteries.perTraveller" -> List.of("", 2.0, 20.0);
+      case "batteries.weight" -> List.of(0.75, 1.1, 2.1);
+      case "batteries.price" -> List.of(5.0, 8.0, 14.0);
       default -> List.of();
     };
   }

@@ -24,6 +24,8 @@ public class QuoteContractTest extends PlanContract {
   protected List<Ranges> samples() {
     return List.of(
         QuoteSamples.full(),
+        QuoteSamples.sent(),
+        QuoteSamples.slips(),
         QuoteSamples.byDayType(),
         QuoteSamples.faults(),
         QuoteSamples.unknownRules(),

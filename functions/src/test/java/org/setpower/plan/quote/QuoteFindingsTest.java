@@ -799,7 +799,7 @@ class QuoteFindingsTest {
   void days_that_are_dearer_than_the_week_are_a_check() {
     Ranges ranges =
         empty().set("house", 1, "daysPerWeek", "").set("order", 1, "back", day("2027-02-05"));
-    stock(ranges, "generator", 1).set("stock", 1, "dayRate", 210, "weekRate", 840);
+    stock(ranges, "generator", 1).set("stock", 1, "dayRate", 210, "weekRate", 840, "value", 9000);
     ranges.row("items", "item", "generator", "qty", 1);
     assertThat(sentences(item(ranges, 1).reasons()))
         .isEqualTo(

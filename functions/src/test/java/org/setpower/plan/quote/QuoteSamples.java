@@ -64,6 +64,7 @@ final class QuoteSamples {
         .set("client", 1, "contact", "line producer", "delivery", "quay", "purchaseOrder", "P7")
         .set("client", 1, "taxNumber", "T2", "site", "gaffer, telephone 2")
         .set("order", 1, "revision", "2", "replaces", "Q1 revision 1", "agreedDays", 6)
+        .set("order", 1, "sentRevision", "Q1 / 2", "sentTotal", 100, "sentKey", 1)
         .set("order", 1, "security", 1000, "insuredUntil", day("2027-02-10"), "taxName", "tax")
         .row("items", "item", "haze machine", "section", "lighting", "qty", 1, "rate", 45)
         .set("items", 6, "out", day("2027-02-02"), "back", day("2027-02-05"))
@@ -96,6 +97,19 @@ final class QuoteSamples {
         .row("picked", "line", 3, "item", "stand", "carnet", "yes")
         .row("terms", "paragraph", "Late returns are charged by the same rule.");
     return ranges;
+  }
+
+  /** The example after an export of other content with the same total. */
+  static Ranges sent() {
+    return example().set("order", 1, "sentRevision", "Q1 / –", "sentTotal", 2741.96, "sentKey", 1);
+  }
+
+  /** Slips of the keys: a rate with a nought too many, a return a year late. */
+  static Ranges slips() {
+    return example()
+        .set("stock", 2, "dayRate", 8.15)
+        .set("items", 2, "rate", 81.5)
+        .row("returns", "line", 2, "item", "battery", "qty", 10, "date", day("2028-02-16"));
   }
 
   /** Days by type: 28 January to 9 February of the invented production. */
@@ -244,6 +258,7 @@ final class QuoteSamples {
       case "owned" -> List.of(0.0, 5.0, 12.0);
       case "outOfService" -> List.of(0.0, 1.0);
       case "insuredUntil" -> List.of(46_425.0, 46_500.0);
+      case "sentRevision" -> List.of("Q1 / 2", "");
       case "validUntil" -> List.of(46_300.0, 46_410.0, 46_440.0);
       default -> List.of();
     };

@@ -15,6 +15,9 @@ public final class PowerBudget implements PlanTemplate {
   private static final int FINE = 24;
   private static final int NARROW = 48;
 
+  /** Open issues that Summary has room for: more are in the menu. */
+  private static final int ISSUES = 6;
+
   private final PlanWorkbook book =
       PlanWorkbook.of("power-budget", "Power budget", BudgetPlan.MODEL)
           .purpose(
@@ -38,6 +41,7 @@ public final class PowerBudget implements PlanTemplate {
         options(),
         cash(),
         orders(),
+        mix(),
         assumptions());
   }
 
@@ -207,14 +211,14 @@ public final class PowerBudget implements PlanTemplate {
                 "approved",
                 "withheld",
                 "lowestOption"),
-            book.list("Open issues", 6, "issues", "verdict", "where", "rows", "reasons")
+            book.list("Open issues", ISSUES, "issues", "verdict", "where", "rows", "reasons")
                 .width("verdict", 16)
                 .width("where", 64)
                 .width("rows", 16)
                 .width("reasons", 96),
             PlanText.moreTabs(
-                "Orders & invoices and Assumptions are hidden: show them with Set Power ▸ Show"
-                    + " tabs…, or with Show Sheet in the menu of a tab."),
+                "Orders & invoices, Battery mix and Assumptions are hidden: show them with Set"
+                    + " Power ▸ Show tabs…, or with Show Sheet in the menu of a tab."),
             PlanText.signatures("Budget approved by, date: ................................"),
             book.list(
                     "report",
@@ -303,6 +307,31 @@ public final class PowerBudget implements PlanTemplate {
                 .width("invoiced", 20)
                 .width("paid", 20)
                 .look("kind", "total", CellStyle.TOTAL));
+  }
+
+  private PlanTab mix() {
+    return PlanTab.of(
+            "Battery mix",
+            "The cheapest mix of batteries that gives energy and power of a job. Type its cost as"
+                + " Day rate of an option.")
+        .hidden()
+        .with(
+            book.fields("The job", "mix", "energy", "power", "usable", "maxWeight", "travellers"),
+            book.lines(
+                "Cheapest mix",
+                "mix",
+                "verdict",
+                "reasons",
+                "pieces",
+                "cost",
+                "usableEnergy",
+                "maxPower",
+                "weight"),
+            book.table("batteries")
+                .titled("Batteries to choose from")
+                .width("battery", 40)
+                .width("reasons", 80)
+                .shows("pieces", "cost"));
   }
 
   private PlanTab assumptions() {

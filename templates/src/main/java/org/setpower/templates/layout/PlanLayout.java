@@ -38,7 +38,9 @@ public final class PlanLayout {
    */
   public static final int LABEL = 1;
 
-  private static final int FIRST_ROW = 5;
+  /** The row with which parts begin, below the head of a tab. */
+  public static final int FIRST_ROW = 5;
+
   private static final int GAP = 2;
   private static final int STATUS = 15;
   private static final int WORDS = 24;

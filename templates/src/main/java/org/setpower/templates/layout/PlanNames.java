@@ -41,6 +41,12 @@ public final class PlanNames {
   /** Its cell with the date that papers show. */
   public static final String TODAY = "Date_today";
 
+  /** What the name of the page style of a letter begins with. */
+  public static final String LETTER = "Set Power letter paper";
+
+  /** A name that only says that papers are printed without blank rows in tables. */
+  public static final String CLOSED_UP = "Papers_closed_up";
+
   /** What the names of cells with the last printed row of a paper begin with. */
   public static final String PRINTED = "Printed_";
 
@@ -345,6 +351,9 @@ public final class PlanNames {
     ranges.put(TO_FIT, at(1, 1));
     ranges.put(TODAY, at(1, 2));
     ranges.put(JOB, at(0, 3));
+    if (workbook.isClosedUp()) {
+      ranges.put(CLOSED_UP, at(0, 0));
+    }
     if (!workbook.unitCell().isEmpty()) {
       ranges.put(UNITS, at(UNITS_COLUMN, 0) + ":" + CellNames.fixed(UNITS_COLUMN, 1));
     }

@@ -21,6 +21,7 @@ public final class PlanWorkbook {
   private UnaryOperator<String> unitsAsked = word -> word;
   private final List<String> stamps = new ArrayList<>();
   private String decimals = "";
+  private boolean closedUp;
   private String basis = "";
 
   private PlanWorkbook(String fileName, String title, PlanModel model) {
@@ -88,6 +89,16 @@ public final class PlanWorkbook {
   /** The word of that cell with which the second unit is used. */
   public String unitWord() {
     return unitWord;
+  }
+
+  /** Its papers are printed without blank rows in tables that stand above something else. */
+  public PlanWorkbook closedUp() {
+    closedUp = true;
+    return this;
+  }
+
+  public boolean isClosedUp() {
+    return closedUp;
   }
 
   /** The result that says how many decimals amounts have, as {@code table.key}. */

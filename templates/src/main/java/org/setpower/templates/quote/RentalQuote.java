@@ -136,7 +136,8 @@ public final class RentalQuote implements PlanTemplate {
                 "payment",
                 "currency"),
             book.lines("", "house", "verdict", "reasons"),
-            book.table("terms").titled("Terms on the quote").width("paragraph", 60));
+            book.table("terms").titled("Terms on the quote").width("paragraph", 60),
+            book.fields("Last export", "order", "sentRevision", "sentTotal", "sentKey"));
   }
 
   private PlanTab items() {

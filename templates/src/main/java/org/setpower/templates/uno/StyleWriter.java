@@ -16,6 +16,7 @@ import com.sun.star.util.XNumberFormats;
 import com.sun.star.util.XNumberFormatsSupplier;
 import java.util.HashSet;
 import java.util.Set;
+import org.setpower.templates.layout.PlanNames;
 import org.setpower.templates.spec.CellFormat;
 import org.setpower.templates.spec.CellStyle;
 import org.setpower.text.MessageCatalog;
@@ -255,8 +256,9 @@ final class StyleWriter {
 
   private String page(boolean portrait, boolean onePage, int across, boolean letter) {
     String name =
-        "Set Power "
-            + (letter ? "letter paper" : onePage ? "page" : portrait ? "upright" : "landscape")
+        (letter
+                ? PlanNames.LETTER
+                : "Set Power " + (onePage ? "page" : portrait ? "upright" : "landscape"))
             + (across == 1 ? "" : " " + across + " across");
     if (made.add(name)) {
       Object page = create(pages, "com.sun.star.style.PageStyle", name, "");
