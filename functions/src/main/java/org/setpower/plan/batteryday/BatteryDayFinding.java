@@ -250,13 +250,13 @@ public enum BatteryDayFinding implements FindingKey {
   public boolean isResult() {
     return switch (this) {
       case RUNS_DRY,
-              SHORT_OF,
-              SHORT_NOT_PROVEN,
-              STOCK_LASTS,
-              STOCK_WITHOUT,
-              SHORT_FROM_NOW,
-              DAY_DARK,
-              SUPPLY_ENOUGH ->
+          SHORT_OF,
+          SHORT_NOT_PROVEN,
+          STOCK_LASTS,
+          STOCK_WITHOUT,
+          SHORT_FROM_NOW,
+          DAY_DARK,
+          SUPPLY_ENOUGH ->
           true;
       default -> false;
     };

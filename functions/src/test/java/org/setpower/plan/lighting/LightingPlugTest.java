@@ -256,10 +256,18 @@ class LightingPlugTest {
     Ranges compared =
         quay()
             .row(
-                "comparison", "system", "1PH", "volts", 230, "watts", 2000, "length", 20, "size",
+                "comparison",
+                "system",
+                "1PH",
+                "volts",
+                230,
+                "watts",
+                2000,
+                "length",
+                20,
+                "size",
                 "16");
-    assertThat(compared.calculate().rows(LightingPapers.COMPARISON_ROW).get(0).amps())
-        .isNotNull();
+    assertThat(compared.calculate().rows(LightingPapers.COMPARISON_ROW).get(0).amps()).isNotNull();
   }
 
   /** 400 V is line to line where 230 V is line to neutral (IEC 60038). */
