@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.sun.star.beans.PropertyValue;
 import com.sun.star.container.XEnumeration;
+import com.sun.star.container.XNameAccess;
 import com.sun.star.document.XUndoManagerSupplier;
 import com.sun.star.frame.XController;
 import com.sun.star.frame.XDispatchHelper;
@@ -12,13 +13,21 @@ import com.sun.star.frame.XFrame;
 import com.sun.star.frame.XModel;
 import com.sun.star.frame.XModel2;
 import com.sun.star.lang.XComponent;
+import com.sun.star.sheet.CellFlags;
+import com.sun.star.sheet.XCellRangeAddressable;
+import com.sun.star.sheet.XCellRangeReferrer;
 import com.sun.star.sheet.XPrintAreas;
+import com.sun.star.sheet.XSheetOperation;
+import com.sun.star.sheet.XSpreadsheet;
 import com.sun.star.sheet.XSpreadsheetView;
 import com.sun.star.table.CellRangeAddress;
+import com.sun.star.table.XColumnRowRange;
 import com.sun.star.uno.UnoRuntime;
 import com.sun.star.util.XCloseable;
 import com.sun.star.util.XModifiable;
+import com.sun.star.util.XProtectable;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -28,12 +37,14 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.setpower.addin.SharedOffice;
 import org.setpower.addin.TestSheet;
 import org.setpower.command.ShownWindow;
+import org.setpower.command.export.PdfText;
 import org.setpower.office.Office;
 import org.setpower.uno.Uno;
 
 /** Who prints without having set print ranges gets the filled rows, and no blank pages. */
 class PrintWatchIT {
   private static final Path EXAMPLE = Path.of("target/sheets/examples/battery-plan-example.ods");
+  private static final Path QUOTE = Path.of("target/sheets/examples/rental-quote-example.ods");
   private static final String PAPER = "Change schedule";
   private static final int ALL_ROWS = 400;
 
@@ -132,6 +143,58 @@ class PrintWatchIT {
     } finally {
       Office.discard(document);
     }
+  }
+
+  /** The client's page as the office prints it ends on the page on which its lines end. */
+  @Test
+  void a_quote_printed_directly_has_its_closing_lines_below_its_total() throws Exception {
+    XComponent document = office.open(QUOTE);
+    Path pdf = office.newFolder().resolve("quote.pdf");
+    try {
+      XSpreadsheet page = TestSheet.named(document, "Client quote").sheet();
+      shorten(document);
+      Uno.as(XModifiable.class, document).setModified(false);
+      Object rows =
+          Uno.as(XColumnRowRange.class, page.getCellRangeByPosition(0, 0, 0, 400)).getRows();
+      office
+          .service(XDispatchHelper.class, "com.sun.star.frame.DispatchHelper")
+          .executeDispatch(
+              Uno.as(XDispatchProvider.class, view(document).getFrame()),
+              ".uno:ExportDirectToPDF",
+              "",
+              0,
+              Uno.properties(
+                  Uno.property("URL", office.address(pdf)),
+                  Uno.property("FilterName", "calc_pdf_Export")));
+      ShownWindow.until("the file", () -> Files.exists(pdf) ? pdf : null);
+      String first = PdfText.of(pdf).split("\f")[0];
+      assertThat(first).contains("Total").contains("Accepted:");
+      // on the screen nothing is missing
+      assertThat(Uno.get(rows, "IsVisible")).isEqualTo(true);
+      assertThat(Uno.as(XModifiable.class, document).isModified()).isFalse();
+    } finally {
+      Office.discard(document);
+    }
+  }
+
+  /** Clears the rows of the quote from the tenth on: what is left fits on a page. */
+  private static void shorten(XComponent document) throws Exception {
+    CellRangeAddress items =
+        Uno.as(
+                XCellRangeAddressable.class,
+                Uno.as(
+                        XCellRangeReferrer.class,
+                        Uno.as(XNameAccess.class, Uno.get(document, "NamedRanges"))
+                            .getByName("Items"))
+                    .getReferredCells())
+            .getRangeAddress();
+    XSpreadsheet sheet = TestSheet.named(document, "Quote").sheet();
+    Uno.as(XProtectable.class, sheet).unprotect("");
+    Uno.as(
+            XSheetOperation.class,
+            sheet.getCellRangeByPosition(
+                items.StartColumn, items.StartRow + 10, items.EndColumn, items.EndRow - 1))
+        .clearContents(CellFlags.VALUE | CellFlags.DATETIME | CellFlags.STRING);
   }
 
   private static void showPreview(XFrame window) throws Exception {

@@ -65,8 +65,11 @@ final class Papers {
     return lines.stream().filter(QuoteLine::isHired).toList();
   }
 
+  /** What goes out with the kit: once picking is begun, what is not picked stays in the house. */
   private List<QuoteLine> goods() {
-    return lines.stream().filter(l -> l.type() != LineType.SERVICE).toList();
+    return lines.stream()
+        .filter(l -> l.type() != LineType.SERVICE && !picked.isLeftOut(l))
+        .toList();
   }
 
   private Optional<BigDecimal> weight(QuoteLine line) {
@@ -84,7 +87,7 @@ final class Papers {
 
   /** Hired rows that the weight lacks; what is sold need not have one. */
   int withoutWeight() {
-    return (int) hired().stream().filter(l -> weight(l).isEmpty()).count();
+    return (int) goods().stream().filter(l -> l.isHired() && weight(l).isEmpty()).count();
   }
 
   /** The value of all hired rows that have one; null while no paper may be issued. */
@@ -124,7 +127,7 @@ final class Papers {
 
   List<DueRow> due() {
     return mayIssue()
-        ? hired().stream().map(this::due).toList()
+        ? goods().stream().filter(QuoteLine::isHired).map(this::due).toList()
         : List.of(new DueRow(PaperKind.NOT_ISSUED, null, why(), null, null, null, null, null));
   }
 

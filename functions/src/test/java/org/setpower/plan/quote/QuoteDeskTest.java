@@ -101,6 +101,7 @@ class QuoteDeskTest {
   void sums_of_papers_say_what_they_lack() {
     // 3 × 500 + 10 × 500; the stand has neither value nor weight; 3 × 2.5 kg + 10 × 2.5 kg
     Ranges ranges = picked().set("stock", 3, "value", "", "weight", "");
+    ranges.row("picked", "line", 3, "item", "stand");
     String values = ranges.calculate().rows(QuoteResults.VALUES).toString();
     String delivery = ranges.calculate().rows(QuoteResults.DELIVERY).toString();
     assertThat(values).contains("Total, incomplete").contains("6500");

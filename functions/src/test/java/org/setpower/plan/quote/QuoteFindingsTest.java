@@ -488,13 +488,20 @@ class QuoteFindingsTest {
   }
 
   @Test
-  void the_delivery_note_has_what_was_picked_else_what_was_ordered() {
-    Ranges ranges =
-        example().row("picked", "line", 1, "item", "panel", "qty", 2, "serials", "A1, A2");
+  void the_delivery_note_has_what_was_picked_and_before_picking_what_was_ordered() {
+    Ranges ranges = example();
     List<QuoteResults.DeliveryRow> note = ranges.calculate().rows(QuoteResults.DELIVERY);
-    assertThat(note.stream().map(d -> d.pieces())).containsExactly(2.0, 10.0, 1.0, 1.0, null);
+    assertThat(note.stream().map(d -> d.pieces())).containsExactly(3.0, 10.0, 1.0, 1.0, null);
+    ranges.row("picked", "line", 1, "item", "panel", "qty", 2, "serials", "A1, A2");
+    note = ranges.calculate().rows(QuoteResults.DELIVERY);
+    assertThat(note.stream().map(d -> d.pieces())).containsExactly(2.0, null);
+    assertThat(ranges.calculate().rows(QuoteResults.DUE)).hasSize(1);
     assertThat(note.get(0).serials()).isEqualTo("A1, A2");
     assertThat(note.get(0).weight()).isEqualByComparingTo("5");
+    assertThat(note.get(1).weight()).isEqualByComparingTo("5");
+    ranges.row("picked", "line", 2, "item", "battery");
+    note = ranges.calculate().rows(QuoteResults.DELIVERY);
+    assertThat(note.get(1).pieces()).isEqualTo(10);
     assertThat(note.get(1).serials()).isNull();
     // two rows of Picking for one row of the quote: no paper is better than a wrong one
     ranges.row("picked", "line", 1, "item", "panel", "qty", 3);

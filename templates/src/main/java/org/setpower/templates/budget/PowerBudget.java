@@ -24,6 +24,7 @@ public final class PowerBudget implements PlanTemplate {
               "What power costs a production: budget, orders, cost to date and estimated final cost"
                   + " by account.")
           .decimals("summary.decimals")
+          .closedUp()
           .basis("project.basis");
 
   /** Declares the budget. */

@@ -43,6 +43,7 @@ public final class RentalQuote implements PlanTemplate {
               "An order of a rental desk: rates, discounts and tax, the page for the client,"
                   + " picking and returns.")
           .decimals("summary.decimals")
+          .closedUp()
           .stamped("order.number", "order.revision");
 
   /** Declares the quote. */
