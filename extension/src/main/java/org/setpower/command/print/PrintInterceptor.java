@@ -89,7 +89,14 @@ final class PrintInterceptor extends WeakBase
     return view != null && Uno.as(XSpreadsheetView.class, view) == null;
   }
 
-  /** Shows what was hidden for printing: a preview when it is closed, or its document is saved. */
+  /** Shows what is hidden for a preview; an export to PDF is saved too, and keeps it hidden. */
+  void saving() {
+    if (isPreview()) {
+      showBlankRows();
+    }
+  }
+
+  /** Shows what was hidden for printing, of a preview when it is closed. */
   void showBlankRows() {
     BlankRows rows = hidden;
     hidden = null;

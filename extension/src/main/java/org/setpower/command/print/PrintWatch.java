@@ -75,7 +75,7 @@ public final class PrintWatch extends UnoService implements XDocumentEventListen
         (frame, interceptor) -> {
           XController view = frame.getController();
           if (view != null && UnoRuntime.areSame(view.getModel(), document)) {
-            interceptor.showBlankRows();
+            interceptor.saving();
           }
         });
   }

@@ -390,6 +390,11 @@ class RentalQuoteIT {
         assertThat(book.page(paper)).contains("Picking, row 1").doesNotContain("X1");
       }
       book.rows("picked", row("line", 1.0, "item", "x", "serials", "X1, X2", "carnet", "yes"));
+      assertThat(book.column("delivery.item")).containsExactly("x", "Total");
+      book.rows(
+          "picked",
+          row("line", 1.0, "item", "x", "serials", "X1, X2", "carnet", "yes"),
+          row("line", 2.0, "item", "y"));
       assertThat(book.column("delivery.item"))
           .containsExactly("x", "y", "Total, incomplete: rows without a weight: 1");
       assertThat(book.column("delivery.serials")).containsExactly("X1, X2");
@@ -463,7 +468,11 @@ class RentalQuoteIT {
           row("item", "x", "qty", 6.0),
           row("item", "tape", "qty", 6.0, "type", "sold", "rate", 9.5),
           row("item", "balloon", "qty", 1.0, "rate", 260.0, "subFrom", "B", "subRate", 180.0));
-      book.rows("picked", row("line", 1.0, "item", "x", "qty", 5.0, "serials", "X1 to X5"));
+      book.rows(
+          "picked",
+          row("line", 1.0, "item", "x", "qty", 5.0, "serials", "X1 to X5"),
+          row("line", 2.0, "item", "tape"),
+          row("line", 3.0, "item", "balloon"));
       assertThat(book.column("delivery.pieces")).containsExactly("5.0", "6.0", "1.0");
       assertThat(book.column("delivery.weight")).containsExactly("10.0", "", "", "10.0");
       assertThat(book.column("due.item")).containsExactly("x", "balloon");
