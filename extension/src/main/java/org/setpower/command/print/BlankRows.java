@@ -34,9 +34,6 @@ final class BlankRows {
   private static final double LETTERS = 0.0058; // of 10 pt a 1/100 mm, on the safe side
   private static final String STROKE = "____";
 
-  /** The style of a line of a letter. */
-  private static final String LETTER_LINE = "Set Power letter";
-
   private final CalcDocument book;
   private final boolean hides;
   private final List<Object> hidden = new ArrayList<>();
@@ -94,7 +91,7 @@ final class BlankRows {
     int wide = hides ? ((Size) Uno.get(cells(sheet, all, all.StartRow), "Size")).Width : 0;
     for (int row = shown.nextSetBit(0); hides && row >= 0; row = shown.nextSetBit(row + 1)) {
       XCellRange first = sheet.getCellRangeByPosition(0, row, 0, row);
-      if (LETTER_LINE.equals(Uno.get(first, "CellStyle"))
+      if (PlanNames.LETTER_LINE.equals(Uno.get(first, "CellStyle"))
           && isAcross(sheet, first, all.EndColumn)) {
         String text = CalcDocument.shown(first.getCellByPosition(0, 0));
         Object height = Uno.get(rows(sheet, row, row), "Height");

@@ -44,6 +44,9 @@ public final class PlanNames {
   /** What the name of the page style of a letter begins with. */
   public static final String LETTER = "Set Power letter paper";
 
+  /** The style of a line of a letter. */
+  public static final String LETTER_LINE = "Set Power letter";
+
   /** A name that only says that papers are printed without blank rows in tables. */
   public static final String CLOSED_UP = "Papers_closed_up";
 
