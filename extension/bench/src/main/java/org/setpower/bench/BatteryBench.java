@@ -36,6 +36,11 @@ final class BatteryBench {
   private static final int CALLS = 1_000;
   private static final int ROUNDS = 25;
 
+  /** Where a device has its watts, and how many columns of results may follow. */
+  private static final int WATTS = 2;
+
+  private static final int RESULTS = 30;
+
   private BatteryBench() {}
 
   static void run(Office office, Measurements figures) throws Exception {
@@ -45,9 +50,10 @@ final class BatteryBench {
                 .data(0, WholeBench.data(CALLS))
                 .down(6, 0, CALLS, "=EMPTY.CABLEDROP(A1;B1;C1)")) {
       fill(plan);
+      XCell drawn = drawn(plan);
       List<Double> edits = new ArrayList<>();
       for (int round = -5; round < ROUNDS; round++) {
-        double seconds = edit(office, plan, round);
+        double seconds = edit(office, plan, drawn, round);
         empty.recalculate();
         if (round >= 0) {
           edits.add(seconds);
@@ -68,15 +74,9 @@ final class BatteryBench {
   }
 
   /** Types other watts for the first device and reads what it draws. */
-  private static double edit(Office office, BenchDocument plan, int round) throws Exception {
-    XCellRange devices = range(plan, "Devices");
-    XCell typed = devices.getCellByPosition(2, 1);
-    CellRangeAddress at =
-        UnoRuntime.queryInterface(XCellRangeAddressable.class, devices).getRangeAddress();
-    XCell drawn =
-        UnoRuntime.queryInterface(XSheetCellRange.class, devices)
-            .getSpreadsheet()
-            .getCellByPosition(at.EndColumn + 1, at.StartRow + 1);
+  private static double edit(Office office, BenchDocument plan, XCell drawn, int round)
+      throws Exception {
+    XCell typed = range(plan, "Devices").getCellByPosition(WATTS, 1);
     double watts = 60 + round;
     ProcessorTime before = ProcessorTime.of(office);
     typed.setValue(watts);
@@ -86,6 +86,22 @@ final class BatteryBench {
       throw new IOException("drawn " + shown + " of " + watts);
     }
     return seconds;
+  }
+
+  /** The result in the row of the first device that says its watts. */
+  private static XCell drawn(BenchDocument plan) throws Exception {
+    XCellRange devices = range(plan, "Devices");
+    double watts = devices.getCellByPosition(WATTS, 1).getValue();
+    CellRangeAddress at =
+        UnoRuntime.queryInterface(XCellRangeAddressable.class, devices).getRangeAddress();
+    XCellRange sheet = UnoRuntime.queryInterface(XSheetCellRange.class, devices).getSpreadsheet();
+    for (int column = at.EndColumn + 1; column < at.EndColumn + RESULTS; column++) {
+      XCell cell = sheet.getCellByPosition(column, at.StartRow + 1);
+      if (cell.getValue() == watts) {
+        return cell;
+      }
+    }
+    throw new IOException("no result shows " + watts);
   }
 
   /** A table with its row of keys. */

@@ -84,7 +84,7 @@ final class BudgetBench {
   }
 
   /**
-   * Types another quantity in the first line and reads what is planned: six days of 5, less 14.5 %.
+   * Types another quantity in the first line and reads what is planned: six days of 310 a piece.
    */
   private static double edit(Office office, PlanWriter drawing, PlanWorkbook workbook, int round)
       throws Exception {
@@ -109,7 +109,7 @@ final class BudgetBench {
     quantity.setValue(10.0 + round);
     double value = shown.getValue();
     double seconds = before.secondsUntil(ProcessorTime.of(office));
-    if (Math.abs(value - 25.65 * (10 + round)) > 0.006) {
+    if (Math.abs(value - 6 * 310.0 * (10 + round)) > 0.006) {
       throw new IOException("planned " + value + " in round " + round);
     }
     return seconds;
