@@ -45,12 +45,23 @@ final class LightingOrder {
   private final Network network;
   private final Flows flows;
   private final OrderList orders;
+  private final List<InputRow<Supply>> supplies;
+
+  /** By the identity of what they hang on. */
+  private final Map<String, List<OutletGroup>> outlets;
 
   LightingOrder(LightingCalculation plan) {
     this.plan = plan;
     network = plan.network();
     flows = plan.flows();
     orders = new OrderList(plan.settings(), network);
+    supplies = LightingInputs.sorted(plan.inputs().supplies());
+    outlets =
+        plan.inputs()
+            .outlets()
+            .filled()
+            .map(InputRow::value)
+            .collect(Collectors.groupingBy(g -> Identity.of(g.distro())));
   }
 
   /** What stands in it. */
@@ -70,15 +81,9 @@ final class LightingOrder {
             });
     flows.loads().stream().filter(PlannedLoad::isCounted).forEach(orders::addLoad);
     plan.plugs().split().forEach(n -> orders.addSplitter(n, plan.plugs().at(n)));
-    for (InputRow<Supply> row : LightingInputs.sorted(plan.inputs().supplies())) {
-      List<OutletGroup> groups =
-          plan.inputs()
-              .outlets()
-              .filled()
-              .map(InputRow::value)
-              .filter(g -> Identity.of(g.distro()).equals(Identity.of(row.value().name())))
-              .toList();
-      orders.addDistro(row.value(), groups, inlet(network.supplies().get(row.number())));
+    for (InputRow<Supply> row : supplies) {
+      Node place = network.supplies().get(row.number());
+      orders.addDistro(row.value(), outlets(row.value()), inlet(place));
     }
     for (Gate.Judged<InputRow<Generator>> row : plan.generators().all()) {
       GeneratorJudge.State state = plan.generatorStates().get(row.row());
@@ -130,7 +135,7 @@ final class LightingOrder {
       return Phrase.of(WITH_BREAKER, line.what(), line.breaker());
     }
     Phrase all = Phrase.of(PLAIN, line.what());
-    for (InputRow<Supply> row : LightingInputs.sorted(plan.inputs().supplies())) {
+    for (InputRow<Supply> row : supplies) {
       Supply typed = row.value();
       boolean named =
           typed.name() != null
@@ -145,14 +150,14 @@ final class LightingOrder {
     return all;
   }
 
+  private List<OutletGroup> outlets(Supply supply) {
+    return outlets.getOrDefault(Identity.of(supply.name()), List.of());
+  }
+
   /** A distro with the breakers and RCDs of its outlets. */
   private Phrase devices(Phrase all, Supply typed) {
     String devices =
-        plan.inputs()
-            .outlets()
-            .filled()
-            .map(InputRow::value)
-            .filter(g -> Identity.of(g.distro()).equals(Identity.of(typed.name())))
+        outlets(typed).stream()
             .filter(g -> g.numbers() != null && (g.breaker() != null || g.rcd() != null))
             .map(
                 g ->

@@ -251,13 +251,15 @@ public final class Flows {
   private void drop(double[] sums, int node, int leg) {
     double total = stateDrop[node * LEGS + leg];
     if (total > drops[node].total() && impedance[node].ohms() > 0) {
+      double own = amps[node * LEGS + leg];
+      double neutral = LegCurrents.neutral(sums, node);
       drops[node] =
           new Drop(
               total,
-              share(sums, node, leg),
-              amps[node * LEGS + leg],
-              back(sums, node, amps[node * LEGS + leg]),
-              powerFactor(sums, node, leg, amps[node * LEGS + leg]));
+              (legs[node] >> leg & 1) == 0 ? 0 : share(sums, node, leg, neutral),
+              own,
+              back(node, own, neutral),
+              powerFactor(sums, node, leg, own));
     }
   }
 
@@ -276,7 +278,7 @@ public final class Flows {
         }
       }
       if (a > existing[node]) {
-        harmonic[node] = Math.max(harmonic[node], LegCurrents.harmonic(sums, node, leg));
+        harmonic[node] = LegCurrents.harmonic(sums, node, leg, harmonic[node]);
       }
     }
     if (place.hasNeutral()) {
@@ -324,11 +326,17 @@ public final class Flows {
     return -1;
   }
 
-  /** Sums of a state from the places up to the sources; drops raise loads of constant power. */
-  private void sum(LoadState state, boolean raised, double... sums) {
+  /**
+   * Sums of a state from the places up to the sources; drops raise loads of constant power.
+   *
+   * @return whether there are such loads
+   */
+  private boolean sum(LoadState state, boolean raised, double... sums) {
+    boolean rises = false;
     Arrays.fill(sums, 0);
     for (int i : state.on()) {
       for (Draw draw : draws[i]) {
+        rises |= draw.rises;
         double factor =
             raised && draw.rises ? 1 / (1 - worst(stateDrop, draw.node, draw.legs, COLLAPSE)) : 1;
         LegCurrents.add(sums, draw.node, draw.currents, factor);
@@ -344,6 +352,7 @@ public final class Flows {
         }
       }
     }
+    return rises;
   }
 
   private static double worst(double[] drops, int node, int legs, double most) {
@@ -359,20 +368,11 @@ public final class Flows {
   /** Finds the drops of a state, and its currents at the voltages that are left. */
   private double[] voltages(LoadState state) {
     double[] sums = new double[count * LegCurrents.WIDTH];
-    sum(state, false, sums);
+    boolean rises = sum(state, false, sums);
     Arrays.fill(stateDrop, 0);
     for (int sweep = 0; sweep < SWEEPS; sweep++) {
-      double change = 0;
-      for (int node : used) {
-        for (int leg = 0; leg < LEGS; leg++) {
-          int at = node * LEGS + leg;
-          double drop = parent[node] < 0 ? 0 : stateDrop[parent[node] * LEGS + leg];
-          drop += share(sums, node, leg);
-          change = Math.max(change, Math.abs(drop - stateDrop[at]));
-          stateDrop[at] = drop;
-        }
-      }
-      if (change < SETTLED) {
+      double change = drops(sums);
+      if (!rises || change < SETTLED) {
         break;
       }
       sum(state, true, sums);
@@ -380,21 +380,48 @@ public final class Flows {
     return sums;
   }
 
-  /** Share of a leg's voltage that is lost over the cable run of a node, to neutral and back. */
-  private double share(double[] sums, int node, int leg) {
-    RunImpedance z = impedance[node];
-    if (z.ohms() == 0 || (legs[node] >> leg & 1) == 0) {
-      return 0;
+  /** Finds the drops of these currents; how much one of them has changed at most. */
+  private double drops(double... sums) {
+    double change = 0;
+    for (int node : used) {
+      int at = node * LEGS;
+      if (parent[node] < 0) {
+        continue;
+      }
+      int from = parent[node] * LEGS;
+      if (impedance[node].ohms() == 0) {
+        System.arraycopy(stateDrop, from, stateDrop, at, LEGS);
+        continue;
+      }
+      double neutral = pair[node] ? 0 : LegCurrents.neutral(sums, node);
+      for (int leg = 0; leg < LEGS; leg++) {
+        double drop = stateDrop[from + leg];
+        if ((legs[node] >> leg & 1) == 1) {
+          drop += share(sums, node, leg, neutral);
+        }
+        change = Math.max(change, Math.abs(drop - stateDrop[at + leg]));
+        stateDrop[at + leg] = drop;
+      }
     }
+    return change;
+  }
+
+  /**
+   * Share of a leg's voltage that is lost over the cable run of a node, to neutral and back.
+   *
+   * @param neutral its current
+   */
+  private double share(double[] sums, int node, int leg, double neutral) {
+    RunImpedance z = impedance[node];
     double own = LegCurrents.amps(sums, node, leg) + existing[node];
     double cosine = powerFactor(sums, node, leg, own);
     double ohms = z.ohms() * cosine + z.reactance() * Math.sqrt(1 - cosine * cosine);
-    return (own + back(sums, node, own)) * ohms / dropVolts[node];
+    return (own + back(node, own, neutral)) * ohms / dropVolts[node];
   }
 
   /** What flows back: over the neutral, of a pair over its other leg. */
-  private double back(double[] sums, int node, double own) {
-    return pair[node] ? own : Math.min(own, LegCurrents.neutral(sums, node));
+  private double back(int node, double own, double neutral) {
+    return pair[node] ? own : Math.min(own, neutral);
   }
 
   private static boolean isPair(Node place) {

@@ -101,13 +101,19 @@ public final class LegCurrents {
     return Math.sqrt(re * re + im * im + third * third);
   }
 
-  /** Third harmonics of a leg as a share of its fundamental. */
-  static double harmonic(double[] sums, int place, int leg) {
+  /**
+   * Third harmonics of a leg as a share of its fundamental, or a share found before where that is
+   * higher; most are not, and take no root and no division.
+   */
+  static double harmonic(double[] sums, int place, int leg, double before) {
     int at = place * WIDTH;
     double re = sums[at + leg];
     double im = sums[at + IMAGINARY + leg];
     double third = sums[at + THIRD + leg];
-    return third == 0 ? 0 : third / Math.sqrt(re * re + im * im);
+    double square = re * re + im * im;
+    return third * third > before * before * square
+        ? Math.max(before, third / Math.sqrt(square))
+        : before;
   }
 
   /** Active current of a leg: times the leg's voltage its watts. */
