@@ -63,6 +63,11 @@ public final class Flows {
   private final double[] amps;
   private final List<double[]> rootSums = new ArrayList<>();
 
+  /** Places through which something flows in the state that is being calculated, rising. */
+  private int[] active;
+
+  private final boolean[] carrying;
+
   /** What a part of a load takes at a node. */
   private record Draw(int node, int legs, double[] currents, boolean rises) {}
 
@@ -119,6 +124,7 @@ public final class Flows {
     draws = loads.stream().map(Flows::draws).toArray(Draw[][]::new);
     shownQuarters = states.stream().mapToInt(this::shownQuarter).toArray();
     used = used();
+    carrying = new boolean[count];
     peaks = filled();
     shown = filled();
     neutralPeaks = filled();
@@ -174,17 +180,17 @@ public final class Flows {
 
   /** Nodes through which something flows at some time; what is idle takes no time. */
   private int[] used() {
-    boolean[] flows = new boolean[count];
+    boolean[] carries = new boolean[count];
     for (PlannedLoad load : loads) {
       for (PlannedLoad.Part part : load.parts()) {
-        for (int at = part.node().index(); at >= 0 && !flows[at]; at = parent[at]) {
-          flows[at] = true;
+        for (int at = part.node().index(); at >= 0 && !carries[at]; at = parent[at]) {
+          carries[at] = true;
         }
       }
     }
     return IntStream.range(0, count)
         .filter(
-            i -> flows[i] || existing[i] > 0 || network.nodes().get(i).kind() == Node.Kind.SUPPLY)
+            i -> carries[i] || existing[i] > 0 || network.nodes().get(i).kind() == Node.Kind.SUPPLY)
         .toArray();
   }
 
@@ -216,19 +222,23 @@ public final class Flows {
   }
 
   private void calculate(LoadState state, int quarter) {
+    active = active(state);
     double[] sums = voltages(state);
     rootSums.add(sums);
-    for (int node : used) {
+    Arrays.fill(amps, 0);
+    for (int node : active) {
       for (int leg = 0; leg < LEGS; leg++) {
         boolean there = (legs[node] >> leg & 1) == 1;
         amps[node * LEGS + leg] = there ? LegCurrents.amps(sums, node, leg) + existing[node] : 0;
       }
     }
-    for (int node : used) {
-      peaks(state, sums, node, quarter);
-      if (quarter >= 0) {
+    if (quarter >= 0) {
+      for (int node : used) {
         leave(node);
       }
+    }
+    for (int node : active) {
+      peaks(state, sums, node, quarter);
       for (int leg = 0; leg < LEGS; leg++) {
         int at = node * LEGS + leg;
         if (amps[at] > 0) {
@@ -245,6 +255,28 @@ public final class Flows {
         onShown[i] = true;
       }
     }
+  }
+
+  /** Places of {@link #used} that are not idle in a state: most are in most states. */
+  private int[] active(LoadState state) {
+    for (int node : used) {
+      carrying[node] = existing[node] > 0;
+    }
+    for (int i : state.on()) {
+      for (Draw draw : draws[i]) {
+        for (int at = draw.node; at >= 0 && !carrying[at]; at = parent[at]) {
+          carrying[at] = true;
+        }
+      }
+    }
+    int[] all = new int[used.length];
+    int size = 0;
+    for (int node : used) {
+      if (carrying[node]) {
+        all[size++] = node;
+      }
+    }
+    return Arrays.copyOf(all, size);
   }
 
   /** Notes how the drop at a node came about where it is the worst so far. */
@@ -342,8 +374,8 @@ public final class Flows {
         LegCurrents.add(sums, draw.node, draw.currents, factor);
       }
     }
-    for (int u = used.length - 1; u >= 0; u--) {
-      int i = used[u];
+    for (int u = active.length - 1; u >= 0; u--) {
+      int i = active[u];
       if (parent[i] >= 0) {
         int from = i * LegCurrents.WIDTH;
         int to = parent[i] * LegCurrents.WIDTH;
@@ -383,7 +415,7 @@ public final class Flows {
   /** Finds the drops of these currents; how much one of them has changed at most. */
   private double drops(double... sums) {
     double change = 0;
-    for (int node : used) {
+    for (int node : active) {
       int at = node * LEGS;
       if (parent[node] < 0) {
         continue;
