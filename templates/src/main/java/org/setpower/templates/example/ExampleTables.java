@@ -15,6 +15,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
@@ -44,6 +45,8 @@ public final class ExampleTables {
 
   /** Plans whose examples take figures from those of others. */
   private static final Set<PlanModel> LINKED = Set.of(QuotePlan.MODEL, BudgetPlan.MODEL);
+
+  private static final Map<PlanModel, TransferSource> SOURCES = new ConcurrentHashMap<>();
 
   private final PlanModel model;
   private final Map<String, Map<String, String>> cells = new LinkedHashMap<>();
@@ -104,7 +107,7 @@ public final class ExampleTables {
       return places;
     }
     List<Object> ranges = ranges(t -> t.key().equals(table) ? lines : plain(t));
-    TransferSource source = TransferSource.of(way.from(), new ExampleTables(way.from()).ranges());
+    TransferSource source = source(way.from());
     for (TransferBatch batch : batches(way, source, ranges)) {
       if (targets.contains(batch.target())) {
         ThreeWayMerge merge =
@@ -128,6 +131,16 @@ public final class ExampleTables {
       }
     }
     return places;
+  }
+
+  /** A plan of its example; it does not change and is asked for by each table of others. */
+  private static TransferSource source(PlanModel from) {
+    TransferSource source = SOURCES.get(from);
+    if (source == null) {
+      source = TransferSource.of(from, new ExampleTables(from).ranges());
+      SOURCES.put(from, source);
+    }
+    return source;
   }
 
   /** What a source has for a plan, by the names of its items. */
