@@ -68,7 +68,16 @@ final class Nights {
     return one == null ? Phrase.of(WORST) : Phrase.of(DAY, one);
   }
 
-  /** The same where there are several days; else null. */
+  /** First and last day; null without days. */
+  Phrase period() {
+    LocalDate first = days.stream().min(LocalDate::compareTo).orElse(null);
+    LocalDate last = days.stream().max(LocalDate::compareTo).orElse(null);
+    return first == null
+        ? null
+        : first.equals(last) ? Phrase.of(DAY, first) : Phrase.of(SPAN, first, last);
+  }
+
+  /** The same as head() where there are several days; else null. */
   Phrase label() {
     return days.size() > 1 ? head() : null;
   }

@@ -34,6 +34,7 @@ import org.setpower.plan.lighting.result.LightingResults;
 
 /** The trade's rules of a distribution, worked out by hand. */
 class LightingRulesTest {
+  private static final EnglishMessages ENGLISH = new EnglishMessages();
   private static final double LEG_VOLTS = 400 / Math.sqrt(3);
 
   // Places.
@@ -687,7 +688,7 @@ class LightingRulesTest {
     List<LightingPapers.LabelRow> label = quay().calculate().rows(LightingPapers.LABEL_ROW);
     assertThat(label)
         .extracting(LightingPapers.LabelRow::kind)
-        .containsExactly("name", "line", "outlet", "caution", "");
+        .containsExactly("name", "line", "outlet", "line", "caution", "");
     assertThat(label.get(0).place()).isEqualTo("A");
     assertThat(label.get(1).plugged().arguments()).containsExactly("quay", "63");
     assertThat(label.get(2).place()).isEqualTo("A-2");
@@ -738,5 +739,48 @@ class LightingRulesTest {
         .filteredOn(r -> r.to().equals("A"))
         .extracting(LightingPapers.PullRow::feeds)
         .containsExactly(Phrase.of("distro, outlets in use: {0,number,0}", 2L));
+  }
+
+  /**
+   * Whoever looks for a free way reads it off the box; a box that nobody uses has no empty label.
+   */
+  @Test
+  void a_label_names_outlets_that_are_not_in_use() {
+    assertThat(labels(quay())).contains("Not in use: A-1, A-3…6.");
+    Ranges idle = quay();
+    idle.rows("loads").clear();
+    assertThat(labels(idle)).contains("Not in use: A-1…6.");
+    assertThat(labels(quay().set("loads", 1, "place", "A-1…6", "quantity", 6)))
+        .noneMatch(t -> t.startsWith("Not in use"));
+  }
+
+  private static List<String> labels(Ranges plan) {
+    return plan.calculate().rows(LightingPapers.LABEL_ROW).stream()
+        .filter(r -> r.plugged() != null)
+        .map(r -> ENGLISH.phrase(r.plugged(), Locale.ENGLISH))
+        .toList();
+  }
+
+  /** A rental house must know tank, preheating (the plan asks for it in frost) and the days. */
+  @Test
+  void the_order_of_a_generator_has_tank_and_preheating() {
+    Ranges plan =
+        LightingSafetyTest.onGenerator(40)
+            .set("generators", 1, "tank", 120)
+            .set("days", 1, "coldest", -5);
+    assertThat(generatorOrdered(plan)).contains("tank 120 L, with engine preheating");
+    assertThat(generatorOrdered(plan.set("days", 1, "coldest", 2)))
+        .contains("tank 120 L")
+        .doesNotContain("preheating");
+    LightingPapers.Summary summary = pans().calculate().rows(LightingPapers.SUMMARY).get(0);
+    assertThat(ENGLISH.phrase(summary.period(), Locale.ENGLISH)).isEqualTo("2 Feb 2027–4 Feb 2027");
+  }
+
+  private static String generatorOrdered(Ranges plan) {
+    return order(plan).stream()
+        .filter(r -> r.kind().equals("generator"))
+        .map(r -> ENGLISH.phrase(r.article(), Locale.ENGLISH))
+        .findFirst()
+        .orElseThrow();
   }
 }
