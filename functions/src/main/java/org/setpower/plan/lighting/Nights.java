@@ -72,9 +72,12 @@ final class Nights {
   Phrase period() {
     LocalDate first = days.stream().min(LocalDate::compareTo).orElse(null);
     LocalDate last = days.stream().max(LocalDate::compareTo).orElse(null);
-    return first == null
-        ? null
-        : first.equals(last) ? Phrase.of(DAY, first) : Phrase.of(SPAN, first, last);
+    if (first == null || first.equals(last)) {
+      return first == null ? null : Phrase.of(DAY, first);
+    }
+    // a cell of a paper has room for one year
+    Object from = first.getYear() == last.getYear() ? MonthDay.from(first) : first;
+    return Phrase.of(SPAN, from, last);
   }
 
   /** The same as head() where there are several days; else null. */

@@ -376,6 +376,7 @@ class LightingDiagramTest {
     List<String> words = words(pages(DiagramSamples.night(), Paper.A4));
     assertThat(words).anyMatch(w -> w.contains("100 kVA")).anyMatch(w -> w.contains("bonded here"));
     Ranges distro = DiagramSamples.night().set("generators", 1, "bond", "at distro");
-    assertThat(String.join(" ", words(pages(distro, Paper.A4)))).contains("neutral bonded at distro");
+    assertThat(String.join(" ", words(pages(distro, Paper.A4))))
+        .contains("neutral bonded at distro");
   }
 }

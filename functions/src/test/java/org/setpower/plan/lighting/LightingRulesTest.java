@@ -773,7 +773,7 @@ class LightingRulesTest {
         .contains("tank 120 L")
         .doesNotContain("preheating");
     LightingPapers.Summary summary = pans().calculate().rows(LightingPapers.SUMMARY).get(0);
-    assertThat(ENGLISH.phrase(summary.period(), Locale.ENGLISH)).isEqualTo("2 Feb 2027–4 Feb 2027");
+    assertThat(ENGLISH.phrase(summary.period(), Locale.ENGLISH)).isEqualTo("2 Feb–4 Feb 2027");
   }
 
   private static String generatorOrdered(Ranges plan) {
