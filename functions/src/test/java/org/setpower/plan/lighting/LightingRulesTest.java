@@ -11,6 +11,7 @@ import static org.setpower.plan.lighting.LightingPlans.supply;
 import static org.setpower.plan.lighting.LightingPlans.verdict;
 import static org.setpower.plan.lighting.LightingSamples.clock;
 import static org.setpower.plan.lighting.LightingSamples.day;
+import static org.setpower.plan.lighting.LightingSamples.outletRow;
 import static org.setpower.plan.lighting.LightingSamples.pans;
 import static org.setpower.plan.lighting.LightingSamples.quay;
 import static org.setpower.plan.lighting.LightingSamples.stage;
@@ -114,18 +115,7 @@ class LightingRulesTest {
   @Test
   void an_outlet_in_two_rows_stops() {
     Ranges plan = quay();
-    plan.row(
-        "outlets",
-        "distro",
-        "A",
-        "numbers",
-        "2",
-        "connector",
-        "CEE 7 16 A",
-        "breaker",
-        "16",
-        "rcd",
-        "30");
+    plan.row("outlets", outletRow("A", "2", "CEE 7 16 A", "16", "rcd", "30"));
     assertThat(keys(outlet(plan, 1).reasons())).contains("outlet.twice");
     assertThat(keys(outlet(plan, 2).reasons())).contains("outlet.twice");
     assertThat(load(plan, 1).verdict()).isEqualTo(Verdict.STOP);
@@ -159,18 +149,7 @@ class LightingRulesTest {
         tungsten()
             .row(
                 "outlets",
-                "distro",
-                "A",
-                "numbers",
-                "7",
-                "connector",
-                "IEC 60309 32 A 5-pin",
-                "breaker",
-                "32",
-                "curve",
-                "C",
-                "rcd",
-                "30")
+                outletRow("A", "7", "IEC 60309 32 A 5-pin", "32", "curve", "C", "rcd", "30"))
             .row("loads", "item", "LED 1600", "place", "A-7");
     assertThat(load(plan, 2).legUsed()).isEqualTo("L1");
     assertThat(keys(load(plan, 2).reasons())).containsExactly("load.legOpen");

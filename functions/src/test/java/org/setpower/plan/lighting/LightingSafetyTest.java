@@ -12,6 +12,7 @@ import static org.setpower.plan.lighting.LightingPlans.supply;
 import static org.setpower.plan.lighting.LightingSamples.clock;
 import static org.setpower.plan.lighting.LightingSamples.day;
 import static org.setpower.plan.lighting.LightingSamples.feeder;
+import static org.setpower.plan.lighting.LightingSamples.outletRow;
 import static org.setpower.plan.lighting.LightingSamples.quay;
 import static org.setpower.plan.lighting.LightingSamples.stage;
 import static org.setpower.plan.lighting.LightingSamples.tungsten;
@@ -79,18 +80,7 @@ class LightingSafetyTest {
         quay()
             .row(
                 "outlets",
-                "distro",
-                "A",
-                "numbers",
-                "7",
-                "connector",
-                "IEC 60309 32 A 5-pin",
-                "breaker",
-                "32",
-                "curve",
-                "C",
-                "rcd",
-                "30")
+                outletRow("A", "7", "IEC 60309 32 A 5-pin", "32", "curve", "C", "rcd", "30"))
             .row("supplies", "name", "B", "type", "distro", "system", "3PH", "breaker", 32)
             .row("runs", "to", "B", "from", "A-7", "length", 20, "size", "5G2.5", "type", "rubber");
     assertThat(run(plan, 2).upstream()).isEqualTo(32);
@@ -350,18 +340,7 @@ class LightingSafetyTest {
     Ranges many = fast.set("loads", 1, "place", "A-1…6", "quantity", 6);
     many.row("supplies", "name", "B", "type", "distro", "breaker", 63)
         .row("runs", "to", "B", "from", "quay", "length", 20, "size", "5G16", "type", "rubber")
-        .row(
-            "outlets",
-            "distro",
-            "B",
-            "numbers",
-            "1–4",
-            "connector",
-            "CEE 7 16 A",
-            "breaker",
-            "16",
-            "rcd",
-            "30")
+        .row("outlets", outletRow("B", "1–4", "CEE 7 16 A", "16", "rcd", "30"))
         .row("loads", "item", "LED 1600", "place", "B-2");
     List<Finding> found =
         many.calculate().rows(LightingResults.SUPPLY_RESULT).stream()
@@ -931,20 +910,7 @@ class LightingSafetyTest {
     Ranges plan = quay().set("project", 1, "rule", rule).set("supplies", 1, "existing", "");
     plan.row(
         "outlets",
-        "distro",
-        "A",
-        "numbers",
-        "7",
-        "connector",
-        "19-pin",
-        "legs",
-        "in turn",
-        "breaker",
-        "16",
-        "curve",
-        "C",
-        "rcd",
-        "30");
+        outletRow("A", "7", "19-pin", "16", "legs", "in turn", "curve", "C", "rcd", "30"));
     plan.row(
         "runs",
         "to",
@@ -980,16 +946,7 @@ class LightingSafetyTest {
   void a_smaller_distro_on_a_larger_outlet_whose_cable_fits_never_stops() {
     Ranges plan =
         quay()
-            .row(
-                "outlets",
-                "distro",
-                "A",
-                "numbers",
-                "7",
-                "connector",
-                "IEC 60309 63 A 5-pin",
-                "breaker",
-                "through")
+            .row("outlets", outletRow("A", "7", "IEC 60309 63 A 5-pin", "through"))
             .row("supplies", "name", "B", "type", "distro", "system", "3PH", "breaker", 32)
             .row("runs", "to", "B", "from", "A-7", "length", 20, "size", "5G16", "type", "rubber");
     assertThat(run(plan, 2).verdict()).isEqualTo(Verdict.OK);
