@@ -30,9 +30,6 @@ final class PrintInterceptor extends WeakBase
     ".uno:ExportDirectToPDF",
   };
 
-  /** How the addresses of exports begin. */
-  private static final String EXPORT = ".uno:Export";
-
   private final XComponentContext context;
   private final XFrame frame;
   private XDispatchProvider slave;
@@ -90,22 +87,6 @@ final class PrintInterceptor extends WeakBase
   private boolean isPreview() {
     XController view = frame.getController();
     return view != null && Uno.as(XSpreadsheetView.class, view) == null;
-  }
-
-  private boolean isModified() {
-    XController view = frame.getController();
-    XModifiable document = view == null ? null : Uno.as(XModifiable.class, view.getModel());
-    return document == null || document.isModified();
-  }
-
-  private void keepUnmodified() {
-    if (isModified() && frame.getController() != null) {
-      try {
-        Uno.as(XModifiable.class, frame.getController().getModel()).setModified(false);
-      } catch (com.sun.star.uno.Exception | RuntimeException fault) {
-        System.err.println(fault);
-      }
-    }
   }
 
   /** Shows what is hidden for a preview; an export to PDF is saved too, and keeps it hidden. */
@@ -168,16 +149,12 @@ final class PrintInterceptor extends WeakBase
 
     @Override
     public void dispatch(URL url, PropertyValue[] arguments) {
-      boolean clean = url.Complete.startsWith(EXPORT) && !isModified();
       prepare();
       try {
         printing.dispatch(url, arguments);
       } finally {
         if (!isPreview()) {
           showBlankRows();
-        }
-        if (clean) {
-          keepUnmodified(); // the office takes a drawing that it has exported for a change
         }
       }
     }
