@@ -1,9 +1,11 @@
 package org.setpower.cable;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import org.setpower.base.EvaluationException;
 import org.setpower.base.ReferenceTable;
 import org.setpower.base.Temperature;
@@ -45,6 +47,14 @@ public record Ampacity(
       return word;
     }
   }
+
+  /** Behind the source of a figure that nobody has compared with its table. */
+  private static final String MARK = " (from memory: check)";
+
+  /** Between tables of a source that has several. */
+  private static final String BETWEEN = " | ";
+
+  private static final String DRUMS = "VDE 0298-4, cables wound on drums";
 
   /** The air temperature that ratings start from, °C. */
   public static final double USUAL_AMBIENT = 30;
@@ -145,7 +155,20 @@ public record Ampacity(
       return this;
     }
     double share = band("drum layers VDE", laid.count()) / band("drum layers", laid.count());
-    return new Ampacity(tableAmps, ambientFactor, laidFactor * share, amps * share, source);
+    return new Ampacity(
+        tableAmps,
+        ambientFactor,
+        laidFactor * share,
+        amps * share,
+        source + BETWEEN + DRUMS + MARK);
+  }
+
+  /** The tables of a source whose figures are from memory. */
+  public static List<String> unconfirmed(String source) {
+    return Arrays.stream(source.split(Pattern.quote(BETWEEN)))
+        .filter(t -> t.endsWith(MARK))
+        .map(t -> t.substring(0, t.length() - MARK.length()))
+        .toList();
   }
 
   private static double band(String kind, int count) {
@@ -173,7 +196,7 @@ public record Ampacity(
           row.number("base_c"),
           row.number("column_c"),
           orElse(row, "most_amps", Double.POSITIVE_INFINITY),
-          row.source() + (row.basis().equals("memory") ? " (from memory: check)" : ""));
+          row.source() + (row.basis().equals("memory") ? MARK : ""));
     }
 
     /** The rating in that air, with so many loaded conductors, laid so. */

@@ -22,6 +22,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import org.setpower.command.CommandContext;
 import org.setpower.command.document.CalcDocument;
@@ -72,15 +73,22 @@ final class DiagramSheet {
 
   /** The tab of a plan, made where there is none. */
   static DiagramSheet of(PlanFile plan) throws Exception {
-    CalcDocument book = plan.book();
-    Set<String> names = names();
-    for (String name : names) {
-      if (book.sheets().hasByName(name)) {
-        return new DiagramSheet(plan, book.sheet(name));
-      }
+    Optional<DiagramSheet> there = in(plan);
+    if (there.isPresent()) {
+      return there.get();
     }
     String language = plan.locale().toLanguageTag();
-    return new DiagramSheet(plan, book.sheet(CommandMessages.in(language).of(SHEET)));
+    return new DiagramSheet(plan, plan.book().sheet(CommandMessages.in(language).of(SHEET)));
+  }
+
+  /** The tab of a plan; empty where it was deleted. */
+  static Optional<DiagramSheet> in(PlanFile plan) throws Exception {
+    for (String name : names()) {
+      if (plan.book().sheets().hasByName(name)) {
+        return Optional.of(new DiagramSheet(plan, plan.book().sheet(name)));
+      }
+    }
+    return Optional.empty();
   }
 
   private static Set<String> names() {
@@ -138,7 +146,6 @@ final class DiagramSheet {
         DiagramLayout.of(result, paper, Messages.in(locale.toLanguageTag()), locale, title());
     DiagramShapes shapes = new DiagramShapes(desk, book, sheet);
     Uno.set(sheet, "PageStyle", style(paper));
-    Uno.set(sheet, "IsVisible", true);
     rows(pages.size(), paper);
     List<DiagramShapes.Placed> placed = new ArrayList<>();
     for (int p = 0; p < pages.size(); p++) {
@@ -274,6 +281,10 @@ final class DiagramSheet {
     printed.setPrintTitleRows(false);
     printed.setPrintTitleColumns(false);
     printed.setPrintAreas(areas);
+  }
+
+  void unhide() throws Exception {
+    Uno.set(sheet, "IsVisible", true);
   }
 
   void show(XController controller) throws Exception {

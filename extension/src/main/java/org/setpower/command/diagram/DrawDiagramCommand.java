@@ -12,6 +12,7 @@ import org.setpower.command.document.UndoStep;
 import org.setpower.command.message.UserMessageException;
 import org.setpower.command.plan.PlanFile;
 import org.setpower.plan.lighting.LightingModel;
+import org.setpower.plan.lighting.diagram.DiagramPlan;
 import org.setpower.ui.MessageBoxes;
 
 /** Draws the single-line diagram of the plan as it is now, in place of the former one. */
@@ -49,7 +50,13 @@ public final class DrawDiagramCommand implements Command {
                         "This document has no lighting power plan, so there is nothing to draw."));
     DiagramSheet sheet = DiagramSheet.of(plan);
     int[] pages = new int[1];
-    UndoStep.allOrNothing(book, TITLE, () -> pages[0] = sheet.draw(desk));
+    UndoStep.allOrNothing(
+        book,
+        TITLE,
+        () -> {
+          pages[0] = sheet.draw(desk);
+          sheet.unhide();
+        });
     sheet.show(desk.controller());
     return plural(
         "The diagram is on the tab “{2}”, {1} page. Printing draws it again.",
@@ -58,11 +65,20 @@ public final class DrawDiagramCommand implements Command {
         sheet.name());
   }
 
-  /** Draws it again where there is one; gives whether there is. */
-  public static boolean redraw(CommandContext desk) throws Exception {
+  /**
+   * Draws it before a plan is printed: again where there is one, else on the tab of a plan that has
+   * sources. Its tab stays hidden if it is, for hidden tabs print too; one that was deleted is not
+   * made again.
+   */
+  public static void beforePrinting(CommandContext desk) throws Exception {
     Optional<PlanFile> plan = plan(desk.book());
-    return plan.isPresent()
-        && DiagramSheet.isDrawn(plan.get())
-        && DiagramSheet.of(plan.get()).draw(desk) > 0;
+    Optional<DiagramSheet> sheet = plan.isEmpty() ? Optional.empty() : DiagramSheet.in(plan.get());
+    if (sheet.isPresent() && (DiagramSheet.isDrawn(plan.get()) || hasSources(plan.get()))) {
+      sheet.get().draw(desk);
+    }
+  }
+
+  private static boolean hasSources(PlanFile plan) throws Exception {
+    return plan.calculated().part(DiagramPlan.class).filter(d -> !d.roots().isEmpty()).isPresent();
   }
 }

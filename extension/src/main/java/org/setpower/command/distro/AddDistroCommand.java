@@ -45,7 +45,7 @@ public final class AddDistroCommand implements Command {
               Uno.property(
                   "StringItemList", kinds.stream().map(DistroKind::name).toArray(String[]::new)),
               Uno.property("SelectedItems", new short[] {0}));
-      String[] places = addition.places().toArray(String[]::new);
+      String[] places = addition.places(kinds.get(0)).toArray(String[]::new);
       Object from =
           line(
               dialog,

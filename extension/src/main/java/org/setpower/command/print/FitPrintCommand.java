@@ -47,7 +47,7 @@ public final class FitPrintCommand implements Command {
         TITLE,
         () -> {
           sheets[0] = PrintRangeFitter.in(book, blank);
-          DrawDiagramCommand.redraw(desk);
+          DrawDiagramCommand.beforePrinting(desk);
         });
     return say(
         "Sheets that print down to their last filled row: {}. Call this again when you have filled"

@@ -21,7 +21,9 @@ import com.sun.star.sheet.XSheetOperation;
 import com.sun.star.sheet.XSpreadsheet;
 import com.sun.star.sheet.XSpreadsheetView;
 import com.sun.star.table.CellRangeAddress;
+import com.sun.star.table.XCellRange;
 import com.sun.star.table.XColumnRowRange;
+import com.sun.star.text.XText;
 import com.sun.star.uno.UnoRuntime;
 import com.sun.star.util.XCloseable;
 import com.sun.star.util.XModifiable;
@@ -45,6 +47,8 @@ import org.setpower.uno.Uno;
 class PrintWatchIT {
   private static final Path EXAMPLE = Path.of("target/sheets/examples/battery-plan-example.ods");
   private static final Path QUOTE = Path.of("target/sheets/examples/rental-quote-example.ods");
+  private static final Path BLANK_LIGHTING =
+      Path.of("target/sheets/templates/en/lighting-power-plan.ots");
   private static final String PAPER = "Change schedule";
   private static final int ALL_ROWS = 400;
 
@@ -156,22 +160,74 @@ class PrintWatchIT {
       Uno.as(XModifiable.class, document).setModified(false);
       Object rows =
           Uno.as(XColumnRowRange.class, page.getCellRangeByPosition(0, 0, 0, 400)).getRows();
-      office
-          .service(XDispatchHelper.class, "com.sun.star.frame.DispatchHelper")
-          .executeDispatch(
-              Uno.as(XDispatchProvider.class, view(document).getFrame()),
-              ".uno:ExportDirectToPDF",
-              "",
-              0,
-              Uno.properties(
-                  Uno.property("URL", office.address(pdf)),
-                  Uno.property("FilterName", "calc_pdf_Export")));
-      ShownWindow.until("the file", () -> Files.exists(pdf) ? pdf : null);
+      export(document, pdf);
       String first = PdfText.of(pdf).split("\f")[0];
       assertThat(first).contains("Total").contains("Accepted:");
       // on the screen nothing is missing
       assertThat(Uno.get(rows, "IsVisible")).isEqualTo(true);
       assertThat(Uno.as(XModifiable.class, document).isModified()).isFalse();
+    } finally {
+      Office.discard(document);
+    }
+  }
+
+  /** Exports to PDF as the button of the toolbar does. */
+  private static void export(XComponent document, Path pdf) throws Exception {
+    office
+        .service(XDispatchHelper.class, "com.sun.star.frame.DispatchHelper")
+        .executeDispatch(
+            Uno.as(XDispatchProvider.class, view(document).getFrame()),
+            ".uno:ExportDirectToPDF",
+            "",
+            0,
+            Uno.properties(
+                Uno.property("URL", office.address(pdf)),
+                Uno.property("FilterName", "calc_pdf_Export")));
+    ShownWindow.until("the file", () -> Files.exists(pdf) ? pdf : null);
+  }
+
+  /** Nobody has drawn its diagram: printing does, and shows no tab that was hidden. */
+  @Test
+  void a_filled_plan_printed_for_the_first_time_has_its_diagram() throws Exception {
+    XComponent document = office.open(BLANK_LIGHTING);
+    Path pdf = office.newFolder().resolve("lighting.pdf");
+    try {
+      XSpreadsheet diagram = TestSheet.named(document, "Diagram").sheet();
+      assertThat(Uno.as(XPrintAreas.class, diagram).getPrintAreas()).isEmpty();
+      type(document, "Supplies", "name", "harbour kiosk");
+      type(document, "Supplies", "type", "utility");
+      export(document, pdf);
+      // the title block of the drawing, and the source on a paper of its own
+      assertThat(PdfText.of(pdf)).contains("L1 brown").contains("harbour kiosk");
+      assertThat(Uno.get(diagram, "IsVisible")).isEqualTo(false);
+    } finally {
+      Office.discard(document);
+    }
+  }
+
+  /** Types a word in the first row of a table. */
+  private static void type(XComponent document, String table, String key, String word)
+      throws Exception {
+    XCellRange cells =
+        Uno.as(
+                XCellRangeReferrer.class,
+                Uno.as(XNameAccess.class, Uno.get(document, "NamedRanges")).getByName(table))
+            .getReferredCells();
+    int column = 0;
+    while (!Uno.as(XText.class, cells.getCellByPosition(column, 0)).getString().equals(key)) {
+      column++;
+    }
+    Uno.as(XText.class, cells.getCellByPosition(column, 1)).setString(word);
+  }
+
+  @Test
+  void a_plan_without_sources_has_no_diagram() throws Exception {
+    XComponent document = office.open(BLANK_LIGHTING);
+    Path pdf = office.newFolder().resolve("blank.pdf");
+    try {
+      export(document, pdf);
+      XSpreadsheet diagram = TestSheet.named(document, "Diagram").sheet();
+      assertThat(Uno.as(XPrintAreas.class, diagram).getPrintAreas()).isEmpty();
     } finally {
       Office.discard(document);
     }

@@ -1,6 +1,7 @@
 package org.setpower.plan.lighting;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -9,6 +10,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.setpower.cable.Ampacity;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.common.Phrase;
 import org.setpower.plan.finding.Finding;
@@ -27,11 +29,13 @@ import org.setpower.plan.lighting.input.LightingSettings;
 import org.setpower.plan.lighting.input.LoadTables.Equipment;
 import org.setpower.plan.lighting.input.LoadTables.Load;
 import org.setpower.plan.lighting.input.LoadTables.Reading;
+import org.setpower.plan.lighting.input.MeasureSystem;
 import org.setpower.plan.lighting.input.ProjectTables.ShootDay;
 import org.setpower.plan.lighting.input.SupplyTables.Generator;
 import org.setpower.plan.lighting.input.SupplyTables.OutletGroup;
 import org.setpower.plan.lighting.input.SupplyTables.Supply;
 import org.setpower.plan.lighting.input.SupplyType;
+import org.setpower.plan.lighting.load.DayClock;
 import org.setpower.plan.lighting.load.Flows;
 import org.setpower.plan.lighting.load.LoadTable;
 import org.setpower.plan.lighting.load.PlannedLoad;
@@ -54,6 +58,10 @@ final class LightingCalculation {
 
   private static final String ARROW = "→ ";
   private static final double HOUSEHOLD = 20;
+
+  /** °C; the highest air temperature measured is 56.7: World Meteorological Organization, 1913. */
+  private static final double HOTTEST = 57;
+
   private static final double LARGE_PLUG = 100;
   private static final double SMALL_PLUG = 5;
 
@@ -63,6 +71,7 @@ final class LightingCalculation {
   private final Network network;
   private final Gate<InputRow<Equipment>> equipment;
   private final Flows flows;
+  private final Map<Node, List<String>> offForSound;
   private final Nights nights;
   private final Plugs plugs;
   private final OutletJudge outletJudge;
@@ -92,6 +101,7 @@ final class LightingCalculation {
             .map(e -> Identity.of(e.item().value().item()))
             .collect(Collectors.toSet());
     LoadTable table = new LoadTable(inputs, network, timeline, hours, stops);
+    offForSound = table.offForSound();
     Map<Integer, RunCable> cables = new HashMap<>();
     network
         .runs()
@@ -258,6 +268,10 @@ final class LightingCalculation {
     if (uncounted > 0) {
       findings.add(Finding.of(LightingFinding.GENERATOR_UNCOUNTED, uncounted));
     }
+    List<String> off = offForSound.getOrDefault(state.node(), List.of());
+    off.stream()
+        .max(Comparator.comparing(String::length).thenComparing(t -> t))
+        .ifPresent(t -> findings.add(Finding.of(LightingFinding.GENERATOR_SOUND, t, off.size())));
     return findings;
   }
 
@@ -359,8 +373,22 @@ final class LightingCalculation {
   }
 
   /** What is wrong with a row of Days. */
-  static List<Finding> dayFindings(InputRow<ShootDay> row) {
+  List<Finding> dayFindings(InputRow<ShootDay> row) {
     List<Finding> findings = new ArrayList<>(row.findings());
+    double hottest = settings.units().fromCelsius(HOTTEST);
+    if (row.value().warmest() != null && row.value().warmest() > hottest) {
+      String unit = settings.units() == MeasureSystem.US ? "°F" : "°C";
+      findings.add(
+          Finding.of(LightingFinding.DAY_HOT, "%.0f %s".formatted(row.value().warmest(), unit)));
+    }
+    inputs
+        .days()
+        .filled()
+        .filter(r -> r.number() != row.number() && overlap(r.value(), row.value()))
+        .map(r -> time(r.value().call(), 0) + "–" + time(r.value().wrap(), 1))
+        .sorted()
+        .findFirst()
+        .ifPresent(t -> findings.add(Finding.of(LightingFinding.DAY_OVERLAP, t)));
     if (row.value().warmest() == null && !row.unreadable().contains("warmest")) {
       findings.add(Finding.of(LightingFinding.DAY_TEMPERATURE_OPEN));
     }
@@ -370,6 +398,21 @@ final class LightingCalculation {
       findings.add(Finding.of(LightingFinding.DAY_TEMPERATURES, coldest, warmest));
     }
     return findings;
+  }
+
+  /** Whether two rows are of one date and have hours in common: they are no move. */
+  private static boolean overlap(ShootDay one, ShootDay other) {
+    if (one.date() == null || !one.date().equals(other.date())) {
+      return false;
+    }
+    DayClock first = DayClock.of(one.call(), one.wrap());
+    DayClock second = DayClock.of(other.call(), other.wrap());
+    return first.call() < second.wrap() && second.call() < first.wrap();
+  }
+
+  private static String time(Double typed, double blank) {
+    double clock = typed == null ? blank : typed;
+    return clock == 1 ? "24:00" : Timeline.text(clock);
   }
 
   /** What is wrong with a row of Cable stock. */
@@ -386,7 +429,23 @@ final class LightingCalculation {
     if (settings.dayShown() != null && nights.shown() == null) {
       findings.add(Finding.of(LightingFinding.DAY_SHOWN_UNKNOWN));
     }
+    if (!settings.compared()) {
+      findings.addAll(fromMemory());
+    }
     return findings.stream().sorted(Finding.WORST_FIRST).toList();
+  }
+
+  /** The tables from memory by which cables were found protected: one check each. */
+  private List<Finding> fromMemory() {
+    Map<String, Integer> runs = new TreeMap<>();
+    for (RunJudge.State state : runStates.values()) {
+      if (Boolean.TRUE.equals(state.protects())) {
+        Ampacity.unconfirmed(state.rating().source()).forEach(t -> runs.merge(t, 1, Integer::sum));
+      }
+    }
+    return runs.entrySet().stream()
+        .map(e -> Finding.of(LightingFinding.RATING_MEMORY, e.getKey(), e.getValue()))
+        .toList();
   }
 
   /** The places of a reading; its planned currents are those of the first. */

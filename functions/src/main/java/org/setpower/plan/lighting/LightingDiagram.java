@@ -8,7 +8,9 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.finding.Finding;
@@ -19,9 +21,11 @@ import org.setpower.plan.finding.Verdict;
 import org.setpower.plan.lighting.diagram.DiagramLoad;
 import org.setpower.plan.lighting.diagram.DiagramNode;
 import org.setpower.plan.lighting.diagram.DiagramPlan;
+import org.setpower.plan.lighting.generator.GeneratorJudge;
 import org.setpower.plan.lighting.input.InrushClass;
 import org.setpower.plan.lighting.input.LightingFinding;
 import org.setpower.plan.lighting.input.LoadTables.Equipment;
+import org.setpower.plan.lighting.input.NeutralBond;
 import org.setpower.plan.lighting.input.SupplySystem;
 import org.setpower.plan.lighting.input.SupplyTables.OutletGroup;
 import org.setpower.plan.lighting.input.SupplyTables.Supply;
@@ -306,10 +310,31 @@ final class LightingDiagram {
         typed.location(),
         typed.system(),
         node.parent() == null && node.isFed() ? volts(typed) : Double.NaN,
+        kva(node),
+        bond(node),
         amps,
         peak != null && node.hasNeutral() ? flows.shownNeutral(node) : Double.NaN,
         on,
         flowing ? Timeline.text(peak.quarter()) : "");
+  }
+
+  private double kva(Node node) {
+    return plan.generatorStates().values().stream()
+        .filter(s -> s.node() == node && s.size() != null)
+        .mapToDouble(GeneratorJudge.State::size)
+        .min()
+        .orElse(Double.NaN);
+  }
+
+  /** Where the rows of a generator say that its neutral is bonded; null where they differ. */
+  private NeutralBond bond(Node node) {
+    Set<NeutralBond> bonds =
+        plan.generators().all().stream()
+            .filter(g -> plan.generatorStates().get(g.row()).node() == node)
+            .map(g -> g.item().value().bond())
+            .filter(Objects::nonNull)
+            .collect(Collectors.toSet());
+    return bonds.size() == 1 ? bonds.iterator().next() : null;
   }
 
   private double volts(Supply typed) {

@@ -159,7 +159,8 @@ final class LightingHandouts {
         runs.fit().size(),
         runs.withheld().size(),
         most,
-        nights.head());
+        nights.head(),
+        nights.period());
   }
 
   /** Outlets in use; made once. */

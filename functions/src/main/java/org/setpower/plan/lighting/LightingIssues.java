@@ -38,7 +38,7 @@ final class LightingIssues {
                 issues.add(
                     ProjectTables.DAYS.heading(),
                     name(r.value().date(), r.number()),
-                    LightingCalculation.dayFindings(r)));
+                    plan.dayFindings(r)));
     inputs.groups().filled().forEach(r -> own(ProjectTables.GROUPS, r));
     inputs.sizes().filled().forEach(r -> own(ProjectTables.SIZES, r));
     inputs

@@ -17,6 +17,7 @@ import org.setpower.plan.lighting.generator.GeneratorJudge;
 import org.setpower.plan.lighting.input.CableTables.Run;
 import org.setpower.plan.lighting.input.CableType;
 import org.setpower.plan.lighting.input.Connector;
+import org.setpower.plan.lighting.input.LightingFinding;
 import org.setpower.plan.lighting.input.LightingInputs;
 import org.setpower.plan.lighting.input.LoadTables.Equipment;
 import org.setpower.plan.lighting.input.LoadTables.Load;
@@ -39,6 +40,8 @@ final class LightingOrder {
   private static final String DEVICES = "{0}. Breakers / RCDs: {1}";
   private static final String MAIN = "{0}, main breaker {1}";
   private static final String RCD = "{0}, RCD {1}";
+  private static final String TANK = "{0}, tank {1,number,0.#} {2}";
+  private static final String PREHEATED = "{0}, with engine preheating";
   private static final String WITH_BREAKER = "{0}, with breaker {1,number,0.#} A";
 
   private final LightingCalculation plan;
@@ -67,7 +70,8 @@ final class LightingOrder {
   /** What stands in it. */
   static List<String> words() {
     List<String> words = new ArrayList<>(CableType.names());
-    words.addAll(List.of(PLAIN, CONDUCTOR, CORES, DEVICES, MAIN, RCD, WITH_BREAKER));
+    words.addAll(
+        List.of(PLAIN, CONDUCTOR, CORES, DEVICES, MAIN, RCD, TANK, PREHEATED, WITH_BREAKER));
     return words;
   }
 
@@ -191,6 +195,16 @@ final class LightingOrder {
     if (typed.rcd() != null) {
       String type = typed.rcdType() == null ? "" : typed.rcdType().word();
       article = Phrase.of(RCD, article, device(Numbers.format(typed.rcd()), "mA", type));
+    }
+    for (Gate.Judged<InputRow<Generator>> row : plan.generators().all()) {
+      Generator set = row.item().value();
+      boolean own = row.fit() && Identity.of(set.name()).equals(Identity.of(typed.name()));
+      if (own && set.tank() != null) {
+        article = Phrase.of(TANK, article, set.tank(), network.isUs() ? "US gal" : "L");
+      }
+      if (own && row.findings().stream().anyMatch(f -> f.key() == LightingFinding.GENERATOR_COLD)) {
+        article = Phrase.of(PREHEATED, article);
+      }
     }
     return article;
   }

@@ -189,8 +189,7 @@ final class LightingTables {
   }
 
   private LightingResults.DayResult day(InputRow<ShootDay> row) {
-    List<Finding> findings =
-        LightingCalculation.dayFindings(row).stream().sorted(Finding.WORST_FIRST).toList();
+    List<Finding> findings = plan.dayFindings(row).stream().sorted(Finding.WORST_FIRST).toList();
     return new LightingResults.DayResult(Finding.verdict(findings), findings);
   }
 

@@ -68,7 +68,19 @@ final class Nights {
     return one == null ? Phrase.of(WORST) : Phrase.of(DAY, one);
   }
 
-  /** The same where there are several days; else null. */
+  /** First and last day; null without days. */
+  Phrase period() {
+    LocalDate first = days.stream().min(LocalDate::compareTo).orElse(null);
+    LocalDate last = days.stream().max(LocalDate::compareTo).orElse(null);
+    if (first == null || first.equals(last)) {
+      return first == null ? null : Phrase.of(DAY, first);
+    }
+    // a cell of a paper has room for one year
+    Object from = first.getYear() == last.getYear() ? MonthDay.from(first) : first;
+    return Phrase.of(SPAN, from, last);
+  }
+
+  /** The same as head() where there are several days; else null. */
   Phrase label() {
     return days.size() > 1 ? head() : null;
   }

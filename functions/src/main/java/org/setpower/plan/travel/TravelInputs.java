@@ -188,11 +188,11 @@ public record TravelInputs(
               key = "from",
               heading = "From",
               blank = "Blank: not printed.",
-              help = "Place or airport. From and To show whether everything comes back.")
+              help = "Place or airport. From and Destination show whether everything comes back.")
           String from,
       @Input(
               key = "to",
-              heading = "To",
+              heading = "Destination",
               blank = "Blank: not printed.",
               help = "Place or airport, written as in From of the next flight.")
           String to,

@@ -62,6 +62,22 @@ class DistroAdditionTest {
         .set("runs", 1, "from", "main");
   }
 
+  /** A box of 32 A on a set of 125 A would be a stop at once. */
+  @Test
+  void a_place_of_its_size_is_offered_first() {
+    Ranges plan =
+        LightingSamples.feeder("30")
+            .set("supplies", 1, "breaker", 125)
+            .row("supplies", "name", "kiosk", "type", "utility", "system", "3PH", "breaker", 32);
+    DistroAddition addition = new DistroAddition(room(plan));
+    assertThat(addition.places(kind(MeasureSystem.METRIC, "32 A to 6 × 16 A")))
+        .startsWith("kiosk")
+        .containsExactlyInAnyOrderElementsOf(addition.places());
+    assertThat(addition.places(kind(MeasureSystem.METRIC, "16 A to 4 household sockets")))
+        .first()
+        .matches(p -> p.startsWith("A-") || p.startsWith("B-"));
+  }
+
   @Test
   void every_usual_distro_on_its_source_is_without_a_stop() {
     Map<String, Double> mains =

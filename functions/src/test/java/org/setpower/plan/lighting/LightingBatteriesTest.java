@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.setpower.plan.common.Phrase;
 import org.setpower.plan.common.PlanResult;
 import org.setpower.plan.common.Ranges;
+import org.setpower.plan.finding.CommonFinding;
 import org.setpower.plan.finding.Finding;
 import org.setpower.plan.finding.Verdict;
 import org.setpower.plan.lighting.battery.BatteryResults;
@@ -18,6 +19,23 @@ import org.setpower.plan.lighting.result.LightingPapers;
 
 /** Lights on batteries: changes, fewest batteries, charging, what stops. */
 class LightingBatteriesTest {
+  /** 290 Wh over 11 Ah are 26.4 V: Li-ion and nickel have such batteries. */
+  @Test
+  void a_blank_chemistry_is_named_in_its_own_row() {
+    Ranges plan =
+        BatterySamples.tubes()
+            .set("batteryTypes", 1, "chemistry", "", "ampHours", 11, "wattHours", 290)
+            .set("batteryTypes", 1, "outputs", "26");
+    List<Finding> reasons = plan.calculate().rows(BatteryResults.TYPE_RESULT).get(0).reasons();
+    assertThat(reasons)
+        .anySatisfy(
+            f -> {
+              assertThat(f.key()).isEqualTo(CommonFinding.BLANK_CELL);
+              assertThat(f.arguments().get(0)).hasToString("batteryTypes.chemistry");
+            })
+        .noneMatch(f -> f.key().key().endsWith("type.unclear"));
+  }
+
   private static BatteryResults.LoadResult load(Ranges plan) {
     return plan.calculate().rows(BatteryResults.LOAD_RESULT).get(0);
   }

@@ -369,4 +369,14 @@ class LightingDiagramTest {
       }
     }
   }
+
+  /** The operator reads the size of the set and where its neutral is bonded off the drawing. */
+  @Test
+  void a_generator_has_its_size_and_its_bond_beside_it() {
+    List<String> words = words(pages(DiagramSamples.night(), Paper.A4));
+    assertThat(words).anyMatch(w -> w.contains("100 kVA")).anyMatch(w -> w.contains("bonded here"));
+    Ranges distro = DiagramSamples.night().set("generators", 1, "bond", "at distro");
+    assertThat(String.join(" ", words(pages(distro, Paper.A4))))
+        .contains("neutral bonded at distro");
+  }
 }

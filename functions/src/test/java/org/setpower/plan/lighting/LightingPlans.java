@@ -12,6 +12,11 @@ import org.setpower.plan.lighting.result.LightingResults;
 final class LightingPlans {
   private LightingPlans() {}
 
+  /** What is wrong with the settings. */
+  static List<Finding> project(Ranges ranges) {
+    return ranges.calculate().rows(LightingResults.PROJECT_RESULT).get(0).reasons();
+  }
+
   static LightingResults.RunResult run(Ranges ranges, int row) {
     return ranges.calculate().rows(LightingResults.RUN_RESULT).get(row - 1);
   }

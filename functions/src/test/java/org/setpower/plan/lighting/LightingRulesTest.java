@@ -11,6 +11,7 @@ import static org.setpower.plan.lighting.LightingPlans.supply;
 import static org.setpower.plan.lighting.LightingPlans.verdict;
 import static org.setpower.plan.lighting.LightingSamples.clock;
 import static org.setpower.plan.lighting.LightingSamples.day;
+import static org.setpower.plan.lighting.LightingSamples.outletRow;
 import static org.setpower.plan.lighting.LightingSamples.pans;
 import static org.setpower.plan.lighting.LightingSamples.quay;
 import static org.setpower.plan.lighting.LightingSamples.stage;
@@ -34,6 +35,7 @@ import org.setpower.plan.lighting.result.LightingResults;
 
 /** The trade's rules of a distribution, worked out by hand. */
 class LightingRulesTest {
+  private static final EnglishMessages ENGLISH = new EnglishMessages();
   private static final double LEG_VOLTS = 400 / Math.sqrt(3);
 
   // Places.
@@ -113,18 +115,7 @@ class LightingRulesTest {
   @Test
   void an_outlet_in_two_rows_stops() {
     Ranges plan = quay();
-    plan.row(
-        "outlets",
-        "distro",
-        "A",
-        "numbers",
-        "2",
-        "connector",
-        "CEE 7 16 A",
-        "breaker",
-        "16",
-        "rcd",
-        "30");
+    plan.row("outlets", outletRow("A", "2", "CEE 7 16 A", "16", "rcd", "30"));
     assertThat(keys(outlet(plan, 1).reasons())).contains("outlet.twice");
     assertThat(keys(outlet(plan, 2).reasons())).contains("outlet.twice");
     assertThat(load(plan, 1).verdict()).isEqualTo(Verdict.STOP);
@@ -158,18 +149,7 @@ class LightingRulesTest {
         tungsten()
             .row(
                 "outlets",
-                "distro",
-                "A",
-                "numbers",
-                "7",
-                "connector",
-                "IEC 60309 32 A 5-pin",
-                "breaker",
-                "32",
-                "curve",
-                "C",
-                "rcd",
-                "30")
+                outletRow("A", "7", "IEC 60309 32 A 5-pin", "32", "curve", "C", "rcd", "30"))
             .row("loads", "item", "LED 1600", "place", "A-7");
     assertThat(load(plan, 2).legUsed()).isEqualTo("L1");
     assertThat(keys(load(plan, 2).reasons())).containsExactly("load.legOpen");
@@ -687,7 +667,7 @@ class LightingRulesTest {
     List<LightingPapers.LabelRow> label = quay().calculate().rows(LightingPapers.LABEL_ROW);
     assertThat(label)
         .extracting(LightingPapers.LabelRow::kind)
-        .containsExactly("name", "line", "outlet", "caution", "");
+        .containsExactly("name", "line", "outlet", "line", "caution", "");
     assertThat(label.get(0).place()).isEqualTo("A");
     assertThat(label.get(1).plugged().arguments()).containsExactly("quay", "63");
     assertThat(label.get(2).place()).isEqualTo("A-2");
@@ -738,5 +718,48 @@ class LightingRulesTest {
         .filteredOn(r -> r.to().equals("A"))
         .extracting(LightingPapers.PullRow::feeds)
         .containsExactly(Phrase.of("distro, outlets in use: {0,number,0}", 2L));
+  }
+
+  /**
+   * Whoever looks for a free way reads it off the box; a box that nobody uses has no empty label.
+   */
+  @Test
+  void a_label_names_outlets_that_are_not_in_use() {
+    assertThat(labels(quay())).contains("Not in use: A-1, A-3…6.");
+    Ranges idle = quay();
+    idle.rows("loads").clear();
+    assertThat(labels(idle)).contains("Not in use: A-1…6.");
+    assertThat(labels(quay().set("loads", 1, "place", "A-1…6", "quantity", 6)))
+        .noneMatch(t -> t.startsWith("Not in use"));
+  }
+
+  private static List<String> labels(Ranges plan) {
+    return plan.calculate().rows(LightingPapers.LABEL_ROW).stream()
+        .filter(r -> r.plugged() != null)
+        .map(r -> ENGLISH.phrase(r.plugged(), Locale.ENGLISH))
+        .toList();
+  }
+
+  /** A rental house must know tank, preheating (the plan asks for it in frost) and the days. */
+  @Test
+  void the_order_of_a_generator_has_tank_and_preheating() {
+    Ranges plan =
+        LightingSafetyTest.onGenerator(40)
+            .set("generators", 1, "tank", 120)
+            .set("days", 1, "coldest", -5);
+    assertThat(generatorOrdered(plan)).contains("tank 120 L, with engine preheating");
+    assertThat(generatorOrdered(plan.set("days", 1, "coldest", 2)))
+        .contains("tank 120 L")
+        .doesNotContain("preheating");
+    LightingPapers.Summary summary = pans().calculate().rows(LightingPapers.SUMMARY).get(0);
+    assertThat(ENGLISH.phrase(summary.period(), Locale.ENGLISH)).isEqualTo("2 Feb–4 Feb 2027");
+  }
+
+  private static String generatorOrdered(Ranges plan) {
+    return order(plan).stream()
+        .filter(r -> r.kind().equals("generator"))
+        .map(r -> ENGLISH.phrase(r.article(), Locale.ENGLISH))
+        .findFirst()
+        .orElseThrow();
   }
 }

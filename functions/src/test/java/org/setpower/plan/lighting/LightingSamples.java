@@ -1,6 +1,7 @@
 package org.setpower.plan.lighting;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import org.setpower.plan.common.InputColumn;
 import org.setpower.plan.common.Ranges;
@@ -19,6 +20,17 @@ final class LightingSamples {
   /** A time as a cell holds it. */
   static double clock(int hour, int minute) {
     return (hour * 60 + minute) / 1440.0;
+  }
+
+  /** Keys and cells of a row of Outlets, of those that most rows have first. */
+  static Object[] outletRow(
+      String distro, String numbers, String connector, String breaker, Object... more) {
+    List<Object> cells =
+        new ArrayList<>(
+            List.of(
+                "distro", distro, "numbers", numbers, "connector", connector, "breaker", breaker));
+    cells.addAll(List.of(more));
+    return cells.toArray();
   }
 
   /** A utility supply of 63 A, a distro of six 16 A outlets on 25 m of 5G16, one lamp. */
@@ -61,20 +73,17 @@ final class LightingSamples {
             "supplies", "name", "A", "type", "distro", "system", "3PH", "breaker", 63, "curve", "B")
         .row(
             "outlets",
-            "distro",
-            "A",
-            "numbers",
-            "1–6",
-            "connector",
-            "IEC 60309 16 A 3-pin",
-            "legs",
-            "in turn",
-            "breaker",
-            "16",
-            "curve",
-            "B",
-            "rcd",
-            "30")
+            outletRow(
+                "A",
+                "1–6",
+                "IEC 60309 16 A 3-pin",
+                "16",
+                "legs",
+                "in turn",
+                "curve",
+                "B",
+                "rcd",
+                "30"))
         .row("runs", "to", "A", "from", "quay", "length", 25, "size", "5G16", "type", "rubber")
         .row(
             "equipment",
@@ -101,37 +110,23 @@ final class LightingSamples {
     return quay()
         .row(
             "outlets",
-            "distro",
-            "A",
-            "numbers",
-            "7",
-            "connector",
-            "IEC 60309 32 A 5-pin",
-            "breaker",
-            "32",
-            "curve",
-            "B",
-            "rcd",
-            "none")
+            outletRow("A", "7", "IEC 60309 32 A 5-pin", "32", "curve", "B", "rcd", "none"))
         .row(
             "supplies", "name", "B", "type", "distro", "system", "3PH", "breaker", 32, "curve", "B")
         .row("runs", "to", "B", "from", "A-7", "length", 20, "size", "5G6", "type", "rubber")
         .row(
             "outlets",
-            "distro",
-            "B",
-            "numbers",
-            "1–3",
-            "connector",
-            "IEC 60309 16 A 3-pin",
-            "legs",
-            "in turn",
-            "breaker",
-            "16",
-            "curve",
-            "B",
-            "rcd",
-            rcdOfDistro)
+            outletRow(
+                "B",
+                "1–3",
+                "IEC 60309 16 A 3-pin",
+                "16",
+                "legs",
+                "in turn",
+                "curve",
+                "B",
+                "rcd",
+                rcdOfDistro))
         .row("loads", "item", "LED 1600", "place", "B-1");
   }
 
@@ -254,76 +249,64 @@ final class LightingSamples {
                 clock(20, 30))
             .row(
                 "outlets",
-                "distro",
-                "A2",
-                "numbers",
-                "1–6",
-                "connector",
-                "IEC 60309 16 A 3-pin",
-                "legs",
-                "in turn",
-                "breaker",
-                "16",
-                "curve",
-                "C",
-                "sharing",
-                1,
-                "rcd",
-                "30",
-                "rcdType",
-                "A")
+                outletRow(
+                    "A2",
+                    "1–6",
+                    "IEC 60309 16 A 3-pin",
+                    "16",
+                    "legs",
+                    "in turn",
+                    "curve",
+                    "C",
+                    "sharing",
+                    1,
+                    "rcd",
+                    "30",
+                    "rcdType",
+                    "A"))
             .row(
                 "outlets",
-                "distro",
-                "A2",
-                "numbers",
-                "7",
-                "connector",
-                "IEC 60309 32 A 5-pin",
-                "breaker",
-                "32",
-                "curve",
-                "C",
-                "rcd",
-                "100",
-                "rcdType",
-                "S")
+                outletRow(
+                    "A2",
+                    "7",
+                    "IEC 60309 32 A 5-pin",
+                    "32",
+                    "curve",
+                    "C",
+                    "rcd",
+                    "100",
+                    "rcdType",
+                    "S"))
             .row(
                 "outlets",
-                "distro",
-                "B2",
-                "numbers",
-                "1-4",
-                "connector",
-                "CEE 7 16 A",
-                "legs",
-                "in turn",
-                "breaker",
-                "16",
-                "curve",
-                "B",
-                "sharing",
-                2,
-                "rcd",
-                "30")
+                outletRow(
+                    "B2",
+                    "1-4",
+                    "CEE 7 16 A",
+                    "16",
+                    "legs",
+                    "in turn",
+                    "curve",
+                    "B",
+                    "sharing",
+                    2,
+                    "rcd",
+                    "30"))
             .row(
                 "outlets",
-                "distro",
-                "B2",
-                "numbers",
-                "5",
-                "connector",
-                "19-pin",
-                "legs",
-                "in turn",
-                "breaker",
-                "16",
-                "curve",
-                "C",
-                "circuits",
-                6,
-                "rcd",
-                "30")
+                outletRow(
+                    "B2",
+                    "5",
+                    "19-pin",
+                    "16",
+                    "legs",
+                    "in turn",
+                    "curve",
+                    "C",
+                    "circuits",
+                    6,
+                    "rcd",
+                    "30"))
             .row(
                 "runs",
                 "to",
@@ -606,58 +589,10 @@ final class LightingSamples {
         .row("supplies", "name", "lunch box", "type", "distro")
         .row(
             "outlets",
-            "distro",
-            "D1",
-            "numbers",
-            "1-6",
-            "connector",
-            "stage pin 100 A",
-            "legs",
-            "in turn",
-            "breaker",
-            "100",
-            "rcd",
-            "none")
-        .row(
-            "outlets",
-            "distro",
-            "D1",
-            "numbers",
-            "7-9",
-            "connector",
-            "4-wire 100 A",
-            "legs",
-            "pairs in turn",
-            "breaker",
-            "100")
-        .row(
-            "outlets",
-            "distro",
-            "D1",
-            "numbers",
-            "10",
-            "connector",
-            "19-pin",
-            "legs",
-            "in turn",
-            "breaker",
-            "20",
-            "rcd",
-            "5")
-        .row(
-            "outlets",
-            "distro",
-            "lunch box",
-            "numbers",
-            "1-4",
-            "connector",
-            "NEMA 5-20",
-            "breaker",
-            "20",
-            "sharing",
-            2,
-            "rcd",
-            "5")
+            outletRow("D1", "1-6", "stage pin 100 A", "100", "legs", "in turn", "rcd", "none"))
+        .row("outlets", outletRow("D1", "7-9", "4-wire 100 A", "100", "legs", "pairs in turn"))
+        .row("outlets", outletRow("D1", "10", "19-pin", "20", "legs", "in turn", "rcd", "5"))
+        .row("outlets", outletRow("lunch box", "1-4", "NEMA 5-20", "20", "sharing", 2, "rcd", "5"))
         .row(
             "runs",
             "to",
@@ -750,49 +685,12 @@ final class LightingSamples {
     faults.row("supplies", "name", "blank", "type", "utility");
     faults.row("supplies", "name", "loop", "type", "distro");
     faults.row(
-        "outlets",
-        "distro",
-        "A",
-        "numbers",
-        "7",
-        "connector",
-        "IEC 60309 32 A 5-pin",
-        "breaker",
-        "32",
-        "curve",
-        "C",
-        "rcd",
-        "none");
+        "outlets", outletRow("A", "7", "IEC 60309 32 A 5-pin", "32", "curve", "C", "rcd", "none"));
     faults.row(
         "outlets",
-        "distro",
-        "A",
-        "numbers",
-        "8",
-        "connector",
-        "19-pin",
-        "legs",
-        "in turn",
-        "breaker",
-        "16",
-        "curve",
-        "C",
-        "rcd",
-        "30");
+        outletRow("A", "8", "19-pin", "16", "legs", "in turn", "curve", "C", "rcd", "30"));
     faults.row(
-        "outlets",
-        "distro",
-        "D",
-        "numbers",
-        "1-3",
-        "connector",
-        "single-pole set",
-        "breaker",
-        "63",
-        "curve",
-        "C",
-        "rcd",
-        "none");
+        "outlets", outletRow("D", "1-3", "single-pole set", "63", "curve", "C", "rcd", "none"));
     faults.row(
         "runs", "to", "C", "from", "small set", "length", 2, "size", "5G10", "type", "rubber");
     faults.row("runs", "to", "D", "from", "mains", "length", 30, "size", "5G35", "type", "rubber");

@@ -209,7 +209,7 @@ public final class LightingPowerPlan implements PlanTemplate {
                 "runsFit",
                 "runsWithheld"),
             book.list(
-                    "Sources and distros",
+                    "Sources and distros, each leg at its own peak",
                     10,
                     "legs",
                     "verdict",
@@ -459,7 +459,7 @@ public final class LightingPowerPlan implements PlanTemplate {
             .hidden()
             .upright()
             .with(
-                book.lines("", "summary", "runsWithheld"),
+                book.lines("", "summary", "period", "runsWithheld"),
                 book.list(
                         "",
                         80,
@@ -527,7 +527,7 @@ public final class LightingPowerPlan implements PlanTemplate {
             .hidden()
             .with(
                 book.fields("Order", "project", "spareCable"),
-                book.fields("Rules", "project", "maxImbalance"),
+                book.fields("Rules", "project", "maxImbalance", "tablesCompared"),
                 book.table("cableStock").titled("Cable stock")));
   }
 

@@ -28,6 +28,7 @@ import org.setpower.plan.finding.CommonFinding;
 import org.setpower.plan.finding.Finding;
 import org.setpower.plan.finding.Identity;
 import org.setpower.plan.finding.Severity;
+import org.setpower.plan.lighting.input.BatteryTables;
 import org.setpower.plan.lighting.input.BatteryTables.BatteryCharger;
 import org.setpower.plan.lighting.input.BatteryTables.BatteryLoad;
 import org.setpower.plan.lighting.input.BatteryTables.BatteryType;
@@ -528,7 +529,11 @@ public final class BatteryDays {
         day.rows("devices", BatteryDayResults.DeviceResult.class);
     for (int i = 0; i < day.loads.size(); i++) {
       int row = day.loads.get(i);
-      List<Finding> findings = new ArrayList<>(positions.get(i).reasons());
+      List<Finding> findings =
+          new ArrayList<>(
+              positions.get(i).reasons().stream()
+                  .filter(f -> f.key() != BatteryDayFinding.DEVICE_STOPS) // which is this row too
+                  .toList());
       findings.addAll(devices.get(i).reasons());
       findings.addAll(ofDay);
       add(dayLoads, row, date, findings);
@@ -538,10 +543,14 @@ public final class BatteryDays {
     for (int row : typeFindings.keySet()) {
       List<Finding> findings = new ArrayList<>();
       if (types.size() >= row && types.get(row - 1) != null) {
-        findings.addAll(ofPlan(types.get(row - 1).reasons()));
+        findings.addAll(ofType(row, types.get(row - 1).reasons()));
       }
       if (stock.size() >= row && stock.get(row - 1) != null) {
-        findings.addAll(ofPlan(stock.get(row - 1).reasons()));
+        // its type is this row, which says itself what is not clear
+        stock.get(row - 1).reasons().stream()
+            .filter(f -> f.key() instanceof BatteryDayFinding)
+            .filter(f -> f.key() != BatteryDayFinding.TYPE_UNCLEAR)
+            .forEach(findings::add);
       }
       add(dayTypes, row, date, findings);
     }
@@ -558,9 +567,25 @@ public final class BatteryDays {
     }
   }
 
-  /** Without what a blank or unreadable cell already says in its own table. */
-  private static List<Finding> ofPlan(List<Finding> findings) {
-    return findings.stream().filter(f -> f.key() instanceof BatteryDayFinding).toList();
+  /**
+   * What the battery plan finds wrong with a type, without what the row already says here; a cell
+   * whose blank is not clear is the one of the row here.
+   */
+  private List<Finding> ofType(int row, List<Finding> findings) {
+    List<Finding> all = new ArrayList<>();
+    for (Finding finding : findings) {
+      if (finding.key() == CommonFinding.BLANK_CELL
+          && finding.arguments().get(0) instanceof InputColumn column) {
+        Finding blank =
+            Finding.of(CommonFinding.BLANK_CELL, BatteryTables.TYPES.column(column.key()));
+        if (!typeFindings.get(row).contains(blank)) {
+          all.add(blank);
+        }
+      } else if (finding.key() instanceof BatteryDayFinding) {
+        all.add(finding);
+      }
+    }
+    return all;
   }
 
   private static void add(List<Finding> all, List<Finding> more) {

@@ -127,7 +127,12 @@ final class BranchMaker {
     String guard = texts.guard(supply.guard());
     List<String> lines =
         source
-            ? List.of(texts.system(facts), guard, texts.legs(facts), texts.peak(facts))
+            ? List.of(
+                texts.system(facts),
+                texts.generator(facts),
+                guard,
+                texts.legs(facts),
+                texts.peak(facts))
             : List.of(guard, texts.legs(facts));
     List<List<Span>> label = new ArrayList<>();
     int most = source ? NAME : Integer.MAX_VALUE;

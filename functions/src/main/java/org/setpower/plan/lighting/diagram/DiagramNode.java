@@ -8,6 +8,7 @@ import org.setpower.plan.finding.Finding;
 import org.setpower.plan.finding.Verdict;
 import org.setpower.plan.lighting.input.CableType;
 import org.setpower.plan.lighting.input.CoreSet;
+import org.setpower.plan.lighting.input.NeutralBond;
 import org.setpower.plan.lighting.input.RcdType;
 import org.setpower.plan.lighting.input.SupplySystem;
 import org.setpower.plan.lighting.input.SupplyType;
@@ -90,6 +91,8 @@ public record DiagramNode(
    * @param location null where it is not typed
    * @param system null where it is not known
    * @param volts as typed, or as usual; NaN where it is not known
+   * @param kva nameplate of a generator, decided or proposed; NaN of others and where not known
+   * @param bond where its neutral is bonded; null of others and where it is not known
    * @param amps highest current of each leg; NaN where there is no such leg
    * @param neutral its highest current; NaN without neutral
    * @param peakOn day of the peak; null where nothing flows
@@ -100,6 +103,8 @@ public record DiagramNode(
       String location,
       SupplySystem system,
       double volts,
+      double kva,
+      NeutralBond bond,
       List<Double> amps,
       double neutral,
       LocalDate peakOn,

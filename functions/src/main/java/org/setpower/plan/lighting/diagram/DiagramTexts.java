@@ -14,6 +14,7 @@ import org.setpower.plan.finding.Verdict;
 import org.setpower.plan.lighting.input.CableType;
 import org.setpower.plan.lighting.input.LegWord;
 import org.setpower.plan.lighting.input.MeasureSystem;
+import org.setpower.plan.lighting.input.NeutralBond;
 import org.setpower.text.MessageCatalog;
 
 /** Writes names and figures as the language and the units of a document have them. */
@@ -107,6 +108,16 @@ final class DiagramTexts {
     String system = supply.system() == null ? "" : supply.system().word();
     String volts = Double.isNaN(supply.volts()) ? "" : " " + number(supply.volts()) + " V";
     return join(List.of(type, system + volts));
+  }
+
+  /** 100 kVA, neutral bonded here. */
+  String generator(DiagramNode.Supply supply) {
+    String size = Double.isNaN(supply.kva()) ? "" : number(supply.kva()) + " kVA";
+    String bond =
+        supply.bond() == NeutralBond.GENERATOR
+            ? say(DiagramWord.BOND_HERE)
+            : supply.bond() == NeutralBond.DISTRO ? say(DiagramWord.BOND_DISTRO) : "";
+    return join(List.of(size, bond));
   }
 
   String peak(DiagramNode.Supply supply) {

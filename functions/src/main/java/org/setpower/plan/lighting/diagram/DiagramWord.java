@@ -12,6 +12,8 @@ enum DiagramWord {
   ALL_DAYS("All days, the worst figures"),
   PEAK("peak {}"),
   PEAKS("Peak: {}"),
+  BOND_HERE("neutral bonded here"),
+  BOND_DISTRO("neutral bonded at distro"),
   TOTAL("total {}"),
   IDLE("idle: {}"),
   OFF("not counted"),

@@ -64,6 +64,13 @@ public record DistroKind(
     }
   }
 
+  /** Amps of its feed, as its name has them first. */
+  double feed() {
+    return supply.get("breaker") instanceof Double main
+        ? main
+        : Double.parseDouble(name.replaceFirst("\\D.*", ""));
+  }
+
   /** The usual ones where these units are used. */
   public static List<DistroKind> of(MeasureSystem units) {
     return ALL.stream().filter(k -> k.units == units).toList();

@@ -7,8 +7,10 @@ import org.setpower.base.TextEnum;
 public enum InrushClass implements TextEnum {
   NONE("heater", "none"),
   TUNGSTEN("tungsten"),
-  /** With electronics between mains and lamp: LED, discharge, chargers. */
-  ELECTRONIC("electronic", "LED", "discharge"),
+  /** With electronics between mains and lamp: LED, chargers. */
+  ELECTRONIC("electronic", "LED"),
+  /** With a ballast; once off it stays dark until it has cooled down. */
+  DISCHARGE("discharge", "HMI"),
   MOTOR("motor");
 
   private final String word;
@@ -21,7 +23,7 @@ public enum InrushClass implements TextEnum {
 
   /** Whether its current follows the voltage, so that it has next to no harmonics. */
   public boolean isSine() {
-    return this != ELECTRONIC;
+    return this != ELECTRONIC && this != DISCHARGE;
   }
 
   @Override

@@ -14,6 +14,10 @@ public enum LightingFinding implements FindingKey {
   DAY_TEMPERATURE_OPEN("day.temperature", Severity.CHECK),
   /** Arguments: min., max. */
   DAY_TEMPERATURES("day.temperatures", Severity.CHECK),
+  /** Arguments: max. temperature with its unit. */
+  DAY_HOT("day.hot", Severity.CHECK),
+  /** Arguments: times of the other row. */
+  DAY_OVERLAP("day.overlap", Severity.CHECK),
   /** Arguments: connector, V. */
   OUTLET_VOLTS("outlet.volts", Severity.DANGER),
   RCD_AC("outlet.rcdAc", Severity.CHECK),
@@ -84,6 +88,8 @@ public enum LightingFinding implements FindingKey {
   CLOSED_DRUM("run.closedDrum", Severity.DANGER),
   /** Arguments: °C. */
   TOO_HOT("run.hot", Severity.DANGER),
+  /** Arguments: table, how many runs are rated by it. */
+  RATING_MEMORY("rating.memory", Severity.CHECK),
   /** Arguments: breaker A, rating A. */
   OVERLOAD("run.overload", Severity.DANGER),
   /** Arguments: breaker A, rating A, downstream breaker A. */
@@ -156,8 +162,6 @@ public enum LightingFinding implements FindingKey {
   /** Arguments: source, time. */
   SUPPLY_OFF("load.off", Severity.STOP),
   /** Arguments: source, when it is off. */
-  LOAD_SOUND("load.sound", Severity.CHECK),
-  /** Arguments: source, when it is off. */
   LOAD_RESTRIKE("load.restrike", Severity.CHECK),
   /** Arguments: W. */
   WATTS_SMALL("equipment.watts", Severity.CHECK),
@@ -179,6 +183,8 @@ public enum LightingFinding implements FindingKey {
   GENERATOR_TANK("generator.tank", Severity.CHECK),
   /** Arguments: min. temperature with its unit. */
   GENERATOR_COLD("generator.cold", Severity.CHECK),
+  /** Arguments: when it is off, rows of Loads. */
+  GENERATOR_SOUND("generator.sound", Severity.CHECK),
   GENERATOR_LEADING("generator.leading", Severity.CHECK),
   /** Arguments: lowest A, highest A, difference of the rated current, limit. */
   GENERATOR_IMBALANCE("generator.imbalance", Severity.CHECK),
@@ -202,6 +208,8 @@ public enum LightingFinding implements FindingKey {
   BATTERY_NIGHT_CHECK("battery.nightCheck", Severity.CHECK),
   /** Arguments: charger. */
   CHARGER_UNPLUGGED("battery.charger", Severity.CHECK),
+  /** Arguments: A, A of the table that allows most. */
+  COMPARISON_OVER("comparison.over", Severity.CHECK),
   /** Arguments: what is typed. */
   READING_PLACE("reading.place", Severity.STOP),
   /** Arguments: leg, A read, A planned. */

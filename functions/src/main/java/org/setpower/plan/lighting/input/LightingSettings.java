@@ -17,6 +17,7 @@ import org.setpower.plan.lighting.input.ProjectTables.Project;
  *
  * @param installation null where it cannot be read: then cables without their own are a stop
  * @param dayShown null for all days
+ * @param compared whether somebody has compared tables from memory with the standards
  * @param findings what is wrong with them
  */
 public record LightingSettings(
@@ -28,6 +29,7 @@ public record LightingSettings(
     double spareCable,
     double headroom,
     double maxImbalance,
+    boolean compared,
     List<Finding> findings) {
   private static final double MAX_DROP = 0.05;
   private static final double HEADROOM = 0.2;
@@ -38,8 +40,7 @@ public record LightingSettings(
   /** Reads the row of Project. */
   public static LightingSettings of(InputRow<Project> row) {
     List<Finding> findings = new ArrayList<>(row.findings());
-    Project typed =
-        row.isBlank() ? new Project(null, null, null, null, null, null, null, null) : row.value();
+    Project typed = row.isBlank() ? ProjectTables.PROJECT.none() : row.value();
     if (row.isBlank()) {
       findings.add(Finding.of(CommonFinding.BLANK_CELL, ProjectTables.PROJECT.column("units")));
     }
@@ -65,6 +66,7 @@ public record LightingSettings(
         or(typed.spareCable(), 0.0),
         or(typed.headroom(), HEADROOM),
         or(typed.maxImbalance(), MAX_IMBALANCE),
+        typed.tablesCompared() != null,
         findings);
   }
 

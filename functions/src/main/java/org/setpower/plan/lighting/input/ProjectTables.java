@@ -89,7 +89,13 @@ public final class ProjectTables {
               help =
                   "Of a generator: its highest leg less its lowest, as a share of the rated current of"
                       + " a leg. Makers state it.")
-          Double maxImbalance) {}
+          Double maxImbalance,
+      @Input(
+              key = "tablesCompared",
+              heading = "Ratings compared by",
+              blank = "Blank: a check for each table whose ratings are from memory.",
+              help = "Who compared ratings from memory with the standard, and when.")
+          String tablesCompared) {}
 
   /** A day, or a place of a day with two. */
   @Table(key = "days", heading = "Days", rows = 30)

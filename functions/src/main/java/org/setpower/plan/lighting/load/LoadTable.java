@@ -7,6 +7,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Pattern;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.finding.Finding;
 import org.setpower.plan.finding.Identity;
@@ -27,6 +28,10 @@ import org.setpower.plan.lighting.network.Node;
 public final class LoadTable {
   private static final double POWER_FACTOR = 0.9;
 
+  /** Words for discharge lamps in the names of lamps. */
+  private static final Pattern DISCHARGE =
+      Pattern.compile("(?i)\\b(HMI|MSR|HID|discharge|metal halide)\\b");
+
   private final Network network;
   private final Timeline timeline;
   private final SupplyHours hours;
@@ -34,6 +39,7 @@ public final class LoadTable {
   private final Set<String> known = new HashSet<>();
   private final Set<String> off = new HashSet<>();
   private final List<PlannedLoad> loads = new ArrayList<>();
+  private final Map<Node, List<String>> offForSound = new HashMap<>();
 
   /**
    * @param stops names of equipment whose row is a stop
@@ -65,6 +71,11 @@ public final class LoadTable {
   /** The rows in an order that does not depend on where they stand. */
   public List<PlannedLoad> loads() {
     return loads;
+  }
+
+  /** By generator, when rows go off with it for sound: an entry a row. */
+  public Map<Node, List<String>> offForSound() {
+    return offForSound;
   }
 
   private PlannedLoad load(InputRow<Load> row) {
@@ -230,17 +241,22 @@ public final class LoadTable {
     }
   }
 
-  /** What goes off with its generator must be planned for; a discharge lamp is dark for longer. */
+  /** What goes off is said once, at its generator; a discharge lamp is dark for longer. */
   private void sound(Node source, Equipment device, List<Span> spans, List<Finding> findings) {
     String off = hours.offForSound(source, spans);
     if (off != null) {
-      boolean lamp = device == null || device.inrush() == null || !device.inrush().isSine();
-      findings.add(
-          Finding.of(
-              lamp ? LightingFinding.LOAD_RESTRIKE : LightingFinding.LOAD_SOUND,
-              Network.shown(source),
-              off));
+      offForSound.computeIfAbsent(source, k -> new ArrayList<>()).add(off);
+      if (device != null && isDischarge(device)) {
+        findings.add(Finding.of(LightingFinding.LOAD_RESTRIKE, Network.shown(source), off));
+      }
     }
+  }
+
+  /** A kind that is not known may be one; of electronics only what its name says is one. */
+  private static boolean isDischarge(Equipment device) {
+    InrushClass kind = device.inrush();
+    boolean named = device.item() != null && DISCHARGE.matcher(device.item()).find();
+    return kind == null || kind == InrushClass.DISCHARGE || named && !kind.isSine();
   }
 
   /** Currents of a part, once its legs are known. */

@@ -7,8 +7,12 @@ import java.util.Map;
 import java.util.Set;
 import org.setpower.base.EvaluationException;
 import org.setpower.base.PhaseSystem;
+import org.setpower.cable.Ampacity;
+import org.setpower.cable.CableRating;
 import org.setpower.cable.CableRun;
 import org.setpower.cable.CableSize;
+import org.setpower.cable.InstallationMethod;
+import org.setpower.cable.RatingRule;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.common.InputRows;
 import org.setpower.plan.finding.CommonFinding;
@@ -25,6 +29,8 @@ import org.setpower.plan.lighting.result.LightingPapers.ComparisonRow;
 public final class VoltageComparison {
   /** What a blank cell takes from the row above. */
   private static final Set<String> HANDED_DOWN = Set.of("watts", "length", "size");
+
+  private static final int HOTTEST_CLASS = 90;
 
   private final MeasureSystem units;
   private final Map<Integer, Comparison> completed = new HashMap<>();
@@ -71,6 +77,26 @@ public final class VoltageComparison {
     return compared(all, size);
   }
 
+  /** The most that any table allows a size: a cable by itself, at 30 °C. */
+  private static double most(CableSize size) {
+    double most = 0;
+    for (RatingRule rule : RatingRule.values()) {
+      for (Ampacity.Method method : Ampacity.Method.values()) {
+        Ampacity rating =
+            CableRating.find(
+                rule,
+                method,
+                size,
+                HOTTEST_CLASS,
+                Ampacity.USUAL_AMBIENT,
+                2,
+                InstallationMethod.FREELY);
+        most = rating == null ? most : Math.max(most, rating.amps());
+      }
+    }
+    return most > 0 ? most : Double.POSITIVE_INFINITY;
+  }
+
   private ComparisonRow compared(Comparison all, CableSize size) {
     boolean three = all.system() == SupplySystem.THREE;
     double volts = all.volts();
@@ -86,8 +112,12 @@ public final class VoltageComparison {
               1);
       double drop = run.drop(amps);
       double loss = run.ohms() * amps * amps * (three ? 3 : 2);
-      return new ComparisonRow(
-          Finding.verdict(List.of()), List.of(), amps, drop, drop / volts, loss);
+      double most = most(size);
+      List<Finding> findings =
+          amps > most
+              ? List.of(Finding.of(LightingFinding.COMPARISON_OVER, amps, most))
+              : List.of();
+      return new ComparisonRow(Finding.verdict(findings), findings, amps, drop, drop / volts, loss);
     } catch (EvaluationException beyond) {
       Finding refused = Finding.of(LightingFinding.SIZE_UNREADABLE, all.size());
       return new ComparisonRow(

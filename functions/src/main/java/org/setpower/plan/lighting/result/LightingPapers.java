@@ -166,7 +166,13 @@ public final class LightingPapers {
               unit = "W",
               rule = "The most that is on at one time, of the day shown or of all.")
           double power,
-      @Result(key = "day", heading = "Shown", rule = "Day shown of Project.") Phrase day) {}
+      @Result(key = "day", heading = "Shown", rule = "Day shown of Project.") Phrase day,
+      @Result(
+              key = "period",
+              heading = "Days of the plan",
+              from = Source.DAYS,
+              rule = "First and last day of Days.")
+          Phrase period) {}
 
   /** An outlet in use, for whoever plugs and measures. */
   @Table(key = "distribution", heading = "Distribution", rows = 200)
@@ -398,21 +404,21 @@ public final class LightingPapers {
               heading = "L1",
               form = NumberForm.ONE_DECIMAL,
               unit = "A",
-              rule = "Peak of L1: loads by power factor and pairs by vectors.")
+              rule = "Peak of L1, whenever it is: loads by power factor and pairs by vectors.")
           Double amps1,
       @Result(
               key = "amps2",
               heading = "L2",
               form = NumberForm.ONE_DECIMAL,
               unit = "A",
-              rule = "Peak of L2.")
+              rule = "Peak of L2, whenever it is.")
           Double amps2,
       @Result(
               key = "amps3",
               heading = "L3",
               form = NumberForm.ONE_DECIMAL,
               unit = "A",
-              rule = "Peak of L3.")
+              rule = "Peak of L3, whenever it is.")
           Double amps3,
       @Result(
               key = "neutral",
@@ -442,12 +448,13 @@ public final class LightingPapers {
               unit = "A/leg",
               rule = "Available less the leg that carries most.")
           Double headroom,
-      @Result(key = "peakDate", heading = "Peak on", rule = "Day of the peak.") LocalDate peakDate,
+      @Result(key = "peakDate", heading = "Peak on", rule = "Date of the peak of the busiest leg.")
+          LocalDate peakDate,
       @Result(
               key = "peakAt",
               heading = "Peak at",
               unit = ProjectTables.CLOCK,
-              rule = "Time at which the peak begins.")
+              rule = "Time at which the peak of the busiest leg begins.")
           Double peakAt) {}
 
   /** A proposed exchange. */
@@ -461,7 +468,7 @@ public final class LightingPapers {
       @Result(key = "otherItem", heading = "Exchange with", rule = "Blank: it moves alone.")
           String otherItem,
       @Result(key = "otherPlace", heading = "Place", rule = "Of the other item.") String otherPlace,
-      @Result(key = "toLeg", heading = "To", rule = "Where it goes.") String toLeg,
+      @Result(key = "toLeg", heading = "To leg", rule = "Where it goes.") String toLeg,
       @Result(
               key = "before",
               heading = "Peak now",

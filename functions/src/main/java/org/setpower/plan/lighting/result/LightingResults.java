@@ -14,7 +14,7 @@ import org.setpower.plan.lighting.protection.Disconnection;
 /** Results beside the rows of the tables to fill. */
 public final class LightingResults {
   public static final ResultTable<ProjectResult> PROJECT_RESULT =
-      ResultTable.of(ProjectResult.class);
+      ResultTable.of(ProjectResult.class, Source.PLAN);
   public static final ResultTable<DayResult> DAY_RESULT = ResultTable.of(DayResult.class);
   public static final ResultTable<GroupResult> GROUP_RESULT = ResultTable.of(GroupResult.class);
   public static final ResultTable<SizeResult> SIZE_RESULT = ResultTable.of(SizeResult.class);
@@ -39,17 +39,8 @@ public final class LightingResults {
   /** Beside the settings. */
   @Table(key = "project", heading = "Project", rows = 1, upright = true)
   public record ProjectResult(
-      @Result(
-              key = "verdict",
-              heading = "Status",
-              from = {Source.PROJECT, Source.DAYS},
-              rule = "The worst of Reasons.")
-          Verdict verdict,
-      @Result(
-              key = "reasons",
-              heading = "Reasons",
-              from = {Source.PROJECT, Source.DAYS},
-              rule = "What is wrong, worst first.")
+      @Result(key = "verdict", heading = "Status", rule = "The worst of Reasons.") Verdict verdict,
+      @Result(key = "reasons", heading = "Reasons", rule = "What is wrong, worst first.")
           List<Finding> reasons) {}
 
   /** Beside a day. */
@@ -165,12 +156,13 @@ public final class LightingResults {
               unit = "A",
               rule = "Legs by vectors, third harmonics added.")
           Double neutral,
-      @Result(key = "peakDate", heading = "Peak on", rule = "Day of the peak.") LocalDate peakDate,
+      @Result(key = "peakDate", heading = "Peak on", rule = "Date of the peak of the busiest leg.")
+          LocalDate peakDate,
       @Result(
               key = "peakAt",
               heading = "Peak at",
               unit = ProjectTables.CLOCK,
-              rule = "Time at which the peak begins.")
+              rule = "Time at which the peak of the busiest leg begins.")
           Double peakAt,
       @Result(
               key = "headroom",
@@ -291,7 +283,7 @@ public final class LightingResults {
           Double metres,
       @Result(
               key = "system",
-              heading = "System",
+              heading = "System for drop",
               from = Source.RUNS,
               rule = "1PH: leg and what comes back are counted.")
           String system,
