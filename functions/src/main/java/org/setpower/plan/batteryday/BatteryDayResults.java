@@ -799,6 +799,12 @@ public final class BatteryDayResults {
               rule = "From Change schedule.")
           Integer piece,
       @Result(
+              key = "type",
+              heading = "Type",
+              from = {"schedule.position", "positions.*"},
+              rule = "Battery type of the position.")
+          String type,
+      @Result(
               key = "what",
               heading = "What",
               from = {"schedule.what", "schedule.taken", "schedule.until"},

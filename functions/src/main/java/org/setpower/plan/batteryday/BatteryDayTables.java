@@ -299,6 +299,9 @@ final class BatteryDayTables {
 
   /** Where a battery that comes off goes; from the shelf to a charger later, if to one. */
   private Phrase goesTo(DayEvent event, int number, DayEvent.Goes goes) {
+    if (goes.away() && goneNow.get(number) == BatteryAbsence.QUARANTINE) {
+      return Phrase.of(BatteryDayPapers.QUARANTINE);
+    }
     if (goes.away() || goes.unit() >= 0 || goes.charge() != null) {
       return goesTo(goes);
     }
