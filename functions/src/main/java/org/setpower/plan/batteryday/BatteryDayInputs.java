@@ -415,6 +415,18 @@ public record BatteryDayInputs(
               help = "The last day on which they are lent.")
           LocalDate backOn,
       @Input(
+              key = "inHandOn",
+              heading = "In hand on",
+              blank = "Blank: from the first day.",
+              help = "The date on which the hired ones arrive, the highest numbers of the row.")
+          LocalDate inHandOn,
+      @Input(
+              key = "inHandFrom",
+              heading = "In hand from",
+              blank = "Blank: at call.",
+              help = "The time on that date. They are planned as full.")
+          LocalTime inHandFrom,
+      @Input(
               key = "out",
               heading = "Out of service",
               blank = "Blank: none.",
@@ -427,19 +439,7 @@ public record BatteryDayInputs(
               max = 9999,
               blank = "Blank: goes on from the row above.",
               help = "12 for batteries marked B12, B13 …")
-          Double first,
-      @Input(
-              key = "inHandOn",
-              heading = "In hand on",
-              blank = "Blank: from the first day.",
-              help = "The date on which the hired ones arrive, the highest numbers of the row.")
-          LocalDate inHandOn,
-      @Input(
-              key = "inHandFrom",
-              heading = "In hand from",
-              blank = "Blank: at call.",
-              help = "The time on that date. They are planned as full.")
-          LocalTime inHandFrom) {}
+          Double first) {}
 
   /** What batteries are on. */
   @Table(key = "positions", heading = "Positions", rows = 40)

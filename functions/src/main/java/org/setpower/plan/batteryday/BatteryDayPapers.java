@@ -34,7 +34,18 @@ final class BatteryDayPapers {
     List<String> all =
         new ArrayList<>(
             List.of(
-                "{0}", SHELF, AWAY, QUARANTINE, LATER, AT_CALL, DARK_UNTIL, TAKEN, DAY, DAY_AT, AGAIN, BOTH));
+                "{0}",
+                SHELF,
+                AWAY,
+                QUARANTINE,
+                LATER,
+                AT_CALL,
+                DARK_UNTIL,
+                TAKEN,
+                DAY,
+                DAY_AT,
+                AGAIN,
+                BOTH));
     for (ScheduleEntry entry : ScheduleEntry.values()) {
       all.add(entry.word());
     }

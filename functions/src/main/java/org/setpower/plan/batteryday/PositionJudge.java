@@ -293,8 +293,7 @@ final class PositionJudge {
     double peak = spans.stream().mapToDouble(UnitSpec.Span::watts).max().orElseThrow();
     double cutoff = cutoff();
     double lead = size == null ? 0 : run().drop(1);
-    BatteryFeed feed =
-        type.feed(volts, connection, atOnce, cutoff, lead, changeAt);
+    BatteryFeed feed = type.feed(volts, connection, atOnce, cutoff, lead, changeAt);
     feed = measured(feed, peak);
     double full = feed.cells() * type.chemistry().fullVolts();
     if (full > settings.touchLimit() && !Boolean.TRUE.equals(position.touchSafe())) {

@@ -609,9 +609,19 @@ final class BatteryDaySamples {
     return ranges;
   }
 
+  /** A day in a hot car: what works and what charges. */
+  static Ranges heat() {
+    Ranges ranges = camera().set("days", 1, "max", 62);
+    charger(ranges, "van", "P294", 2, 4);
+    ranges.set("chargers", 1, "air", 46);
+    charger(ranges, "tent", "P294", 2, 4);
+    return ranges.set("chargers", 2, "air", 41);
+  }
+
   /** All, and some whose day cannot be shown. */
   static List<Ranges> all() {
     return List.of(
+        heat(),
         night(),
         shortDay(),
         faults(),
