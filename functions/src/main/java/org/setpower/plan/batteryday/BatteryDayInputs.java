@@ -223,7 +223,7 @@ public record BatteryDayInputs(
               heading = "Last change at",
               blank = "Blank: chargers are changed all night.",
               help =
-                  "Afterwards nobody changes at the chargers until the next call: what is on stays"
+                  "After this time chargers are not changed until the next call: what is on stays"
                       + " on.")
           LocalTime lastChange) {}
 
