@@ -78,7 +78,8 @@ public abstract class AddIn extends WeakBase implements XServiceInfo {
     } catch (RuntimeException unknownDays) {
       Collections.fill(tables, null);
     }
-    return PlanBlock.of(function.plan().orElseThrow(), values[0], tables, days);
+    return ValueConverter.toCell(
+        PlanBlock.of(function.plan().orElseThrow(), values[0], tables, days));
   }
 
   /** The trailing sequence of a rest parameter, laid out after the others. */

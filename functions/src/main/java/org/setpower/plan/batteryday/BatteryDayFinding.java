@@ -34,6 +34,8 @@ public enum BatteryDayFinding implements FindingKey {
   DAY_DARK("days.dark", Severity.STOP),
   /** Arguments: °C assumed. */
   MIN_BLANK("days.minBlank", Severity.CHECK),
+  /** Arguments: °C. */
+  DAY_HOT("days.hot", Severity.CHECK),
   MAX_BLANK("days.maxBlank", Severity.CHECK),
   MAX_UNUSED("days.maxUnused", Severity.CHECK),
   DAY_CROSSED("days.crossed", Severity.STOP),
@@ -80,11 +82,14 @@ public enum BatteryDayFinding implements FindingKey {
   SHORT_FROM_NOW("stock.shortFromNow", Severity.CHECK),
   /** Arguments: first number. */
   NUMBERS_MOVE("stock.move", Severity.CHECK),
+  IN_HAND_HALF("stock.inHand", Severity.STOP),
   /** Arguments: positions. */
   STOCK_WITHOUT("stock.without", Severity.CHECK),
 
   BATTERY_QUARANTINE("battery.quarantine", Severity.DANGER),
   BATTERY_LENT("battery.lent", Severity.HOLD),
+  /** Arguments: date. */
+  BATTERY_COMES("battery.comes", Severity.HOLD),
   BATTERY_RESERVE("battery.reserve", Severity.HOLD),
   BATTERY_ROW("battery.row", Severity.STOP),
 
@@ -115,6 +120,8 @@ public enum BatteryDayFinding implements FindingKey {
   CABLE_CARRY("position.cableCarry", Severity.STOP),
   /** Arguments: chemistry, °C. */
   TEMPERATURE("position.temperature", Severity.STOP),
+  /** Arguments: °C. */
+  TOO_HOT("position.hot", Severity.DANGER),
   /** Arguments: W, °C. */
   NO_START("position.noStart", Severity.STOP),
   /** Arguments: min. */
@@ -145,6 +152,7 @@ public enum BatteryDayFinding implements FindingKey {
   /** Arguments: call, wrap. */
   OUTSIDE_DAY("device.times", Severity.CHECK),
 
+  GONE_HALF("supply.goneHalf", Severity.STOP),
   /** Arguments: W, dark hours and minutes with more, and as planned; W that do. */
   SUPPLY_ENOUGH("supply.enough", Severity.CHECK),
 
@@ -159,6 +167,10 @@ public enum BatteryDayFinding implements FindingKey {
   NOT_CHARGED("charger.chemistry", Severity.STOP),
   /** Arguments: °C. */
   CHARGES_COLD("charger.cold", Severity.DANGER),
+  /** Arguments: °C. */
+  CHARGES_HOT("charger.hot", Severity.DANGER),
+  /** Arguments: °C. */
+  CHARGES_WARM("charger.warm", Severity.CHECK),
   /** Arguments: °C, share. */
   CHARGES_COOL("charger.cool", Severity.CHECK),
   /** Arguments: °C. */

@@ -208,7 +208,24 @@ public record BatteryDayInputs(
               blank = "Blank: 80 % is assumed; check.",
               help =
                   "Share of the rated capacity that a full battery gives, if not on Battery stock.")
-          Double health) {}
+          Double health,
+      @Input(
+              key = "changeAt",
+              heading = "Change at",
+              form = NumberForm.SHARE,
+              min = 0,
+              max = 0.9,
+              blank = "Blank: when the device would stop.",
+              help = "Of every position whose own Change at is blank: 20 % leaves time to change.")
+          Double changeAt,
+      @Input(
+              key = "lastChange",
+              heading = "Last change at",
+              blank = "Blank: chargers are changed all night.",
+              help =
+                  "After this time chargers are not changed until the next call: what is on stays"
+                      + " on.")
+          LocalTime lastChange) {}
 
   /** A stay at one place on one date; two rows for one date are a move. */
   @Table(key = "days", heading = "Days", rows = 24)
@@ -397,6 +414,18 @@ public record BatteryDayInputs(
               blank = "Blank: not agreed.",
               help = "The last day on which they are lent.")
           LocalDate backOn,
+      @Input(
+              key = "inHandOn",
+              heading = "In hand on",
+              blank = "Blank: from the first day.",
+              help = "The date on which the hired ones arrive, the highest numbers of the row.")
+          LocalDate inHandOn,
+      @Input(
+              key = "inHandFrom",
+              heading = "In hand from",
+              blank = "Blank: at call.",
+              help = "The time on that date. They are planned as full.")
+          LocalTime inHandFrom,
       @Input(
               key = "out",
               heading = "Out of service",
@@ -633,9 +662,35 @@ public record BatteryDayInputs(
               blank = "Blank: all day.",
               help = "When it is there, every day: generator running, hotel room.")
           LocalTime powerFrom,
-      @Input(key = "powerTo", heading = "Power to", blank = "Blank: all day.") LocalTime powerTo) {
+      @Input(key = "powerTo", heading = "Power to", blank = "Blank: all day.") LocalTime powerTo,
+      @Input(
+              key = "fromDay",
+              heading = "From day",
+              blank = "Blank: from the first day.",
+              help = "A van or a base that is not there on all days.")
+          LocalDate fromDay,
+      @Input(key = "toDay", heading = "To day", blank = "Blank: to the last day.") LocalDate toDay,
+      @Input(
+              key = "goneOn",
+              heading = "No power on",
+              blank = "Blank: on no date.",
+              help = "A date on which it fails or leaves early.")
+          LocalDate goneOn,
+      @Input(
+              key = "goneFrom",
+              heading = "No power from",
+              blank = "Blank: all that day.",
+              help = "The time on that date.")
+          LocalTime goneFrom,
+      @Input(
+              key = "goneTo",
+              heading = "No power to",
+              blank = "Blank: until that day ends.",
+              help = "The time on that date at which it is back.")
+          LocalTime goneTo) {
     private Supply named(String name) {
-      return new Supply(name, watts, wattHours, powerFrom, powerTo);
+      return new Supply(
+          name, watts, wattHours, powerFrom, powerTo, fromDay, toDay, goneOn, goneFrom, goneTo);
     }
   }
 

@@ -10,6 +10,7 @@ import org.setpower.plan.common.Phrase;
 /** Words and rows of the papers. */
 final class BatteryDayPapers {
   static final String SHELF = "shelf";
+  static final String QUARANTINE = "quarantine";
   static final String AWAY = "not there any more";
 
   /** The charger has no power yet. */
@@ -33,7 +34,18 @@ final class BatteryDayPapers {
     List<String> all =
         new ArrayList<>(
             List.of(
-                "{0}", SHELF, AWAY, LATER, AT_CALL, DARK_UNTIL, TAKEN, DAY, DAY_AT, AGAIN, BOTH));
+                "{0}",
+                SHELF,
+                AWAY,
+                QUARANTINE,
+                LATER,
+                AT_CALL,
+                DARK_UNTIL,
+                TAKEN,
+                DAY,
+                DAY_AT,
+                AGAIN,
+                BOTH));
     for (ScheduleEntry entry : ScheduleEntry.values()) {
       all.add(entry.word());
     }
@@ -86,6 +98,7 @@ final class BatteryDayPapers {
     DayFrame day = plan.calendar().shown();
     double from = Double.isInfinite(plan.now()) ? Double.NEGATIVE_INFINITY : plan.now();
     Map<String, String> departments = new HashMap<>();
+    Map<String, String> types = new HashMap<>();
     build
         .positions()
         .all()
@@ -93,6 +106,7 @@ final class BatteryDayPapers {
             p -> {
               Position position = p.item().row().value();
               departments.put(position.position(), position.department());
+              types.put(position.position(), position.type());
             });
     List<BatteryDayResults.CardRow> rows = new ArrayList<>();
     List<BatteryDayResults.CardRow> notPlanned = new ArrayList<>();
@@ -113,6 +127,7 @@ final class BatteryDayPapers {
                   departments.get(row.position()),
                   row.position(),
                   row.piece(),
+                  types.get(row.position()),
                   what(row, day),
                   row.on(),
                   row.off(),

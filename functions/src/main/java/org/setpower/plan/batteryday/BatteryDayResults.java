@@ -418,7 +418,8 @@ public final class BatteryDayResults {
               },
               rule =
                   "Of one full battery or set at peak power and min. temperature, to"
-                      + " Change at: the shorter by voltage and by energy.")
+                      + " Change at: the shorter by voltage and by energy. In the cold that of the"
+                      + " weakest measured cell; Measured runtime corrects it.")
           Double runtime,
       @Result(
               key = "changeBelow",
@@ -798,6 +799,12 @@ public final class BatteryDayResults {
               from = {"schedule.piece", "schedule.what"},
               rule = "From Change schedule.")
           Integer piece,
+      @Result(
+              key = "type",
+              heading = "Type",
+              from = {"schedule.position", "positions.*"},
+              rule = "Battery type of the position.")
+          String type,
       @Result(
               key = "what",
               heading = "What",

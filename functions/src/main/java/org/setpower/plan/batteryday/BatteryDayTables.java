@@ -299,6 +299,9 @@ final class BatteryDayTables {
 
   /** Where a battery that comes off goes; from the shelf to a charger later, if to one. */
   private Phrase goesTo(DayEvent event, int number, DayEvent.Goes goes) {
+    if (goes.away() && goneNow.get(number) == BatteryAbsence.QUARANTINE) {
+      return Phrase.of(BatteryDayPapers.QUARANTINE);
+    }
     if (goes.away() || goes.unit() >= 0 || goes.charge() != null) {
       return goesTo(goes);
     }
@@ -758,20 +761,21 @@ final class BatteryDayTables {
         plan.settings().now() == null
             ? Double.POSITIVE_INFINITY
             : plan.settings().hour(plan.settings().now());
+    Set<List<Integer>> on = new HashSet<>();
+    Set<Integer> dark = new HashSet<>();
+    int told = 0;
     for (int i = 0; i < BatteryDayResults.HOURS.rows(); i++) {
       double hour = plan.settings().begins() + i / 2.0;
       long planned = atCall.stream().filter(n -> hour < now || !goneNow.containsKey(n)).count();
-      Set<List<Integer>> on = new HashSet<>();
-      Set<Integer> dark = new HashSet<>();
-      for (DayEvent event : outcome.events()) {
-        if (event.hour() <= hour) {
-          event.off().forEach(n -> on.remove(List.of(n, event.unit())));
-          event.on().forEach(n -> on.add(List.of(n, event.unit())));
-          dark.remove(event.unit());
-          if (event.what() == DayEvent.What.DARK) {
-            dark.add(event.unit());
-          }
+      while (told < outcome.events().size() && outcome.events().get(told).hour() <= hour) {
+        DayEvent event = outcome.events().get(told);
+        event.off().forEach(n -> on.remove(List.of(n, event.unit())));
+        event.on().forEach(n -> on.add(List.of(n, event.unit())));
+        dark.remove(event.unit());
+        if (event.what() == DayEvent.What.DARK) {
+          dark.add(event.unit());
         }
+        told++;
       }
       Set<Integer> charging =
           outcome.charges().stream()

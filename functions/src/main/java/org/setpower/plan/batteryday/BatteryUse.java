@@ -7,6 +7,8 @@ public enum BatteryUse implements ResultWord {
   PLANNED("in the plan"),
   RESERVE("reserve"),
   LENT("lent"),
+  /** Hired for a later date. */
+  COMES("not there yet"),
   QUARANTINE("quarantine"),
   /** Its row cannot be read. */
   UNCLEAR("not clear");

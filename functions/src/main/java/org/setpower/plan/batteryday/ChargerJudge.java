@@ -1,5 +1,7 @@
 package org.setpower.plan.batteryday;
 
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
@@ -35,6 +37,12 @@ final class ChargerJudge {
 
   /** °C of the air below which it is told that batteries do not get full. */
   private static final double COOL = 10;
+
+  /** °C of the air above which no lithium battery is charged: makers' sheets, from memory. */
+  private static final double HOTTEST = 45;
+
+  /** °C of the air from which it is told: a battery on a charger is some degrees warmer. */
+  static final double WARM = 40;
 
   private static final double EFFICIENCY = 0.8;
   private static final int DAYS = 8;
@@ -92,7 +100,7 @@ final class ChargerJudge {
         || (charger.offFrom() == null) != (charger.offTo() == null)) {
       add(BatteryDayFinding.HOURS_HALF);
     }
-    if (supply != null && power().spans().isEmpty()) {
+    if (supply != null && daily().spans().isEmpty()) {
       add(BatteryDayFinding.HOURS_APART, TextEnum.shortened(supply.item().value().supply()));
     }
     List<TypeFacts> takes = takes(types, inStock);
@@ -187,6 +195,12 @@ final class ChargerJudge {
     } else {
       air = settings.units().toCelsius(typed);
     }
+    double hottest = typed == null ? day.air().highest() : air;
+    if (hottest > HOTTEST) {
+      add(BatteryDayFinding.CHARGES_HOT, hottest);
+    } else if (hottest >= WARM) {
+      add(BatteryDayFinding.CHARGES_WARM, hottest);
+    }
     if (air >= Charging.COLDEST && air < COOL) {
       double taken = TemperatureDerating.chargeTaken(Chemistry.LI_ION, air);
       add(BatteryDayFinding.CHARGES_COOL, air, 1 - taken);
@@ -235,7 +249,7 @@ final class ChargerJudge {
         add(BatteryDayFinding.TOO_FAST, type.name(), charger.amps(), type.ampHours());
       } else if (supply != null && supply.fit() && watts > supply.item().value().watts()) {
         add(BatteryDayFinding.NO_WATTS, type.name(), watts, supply.item().value().watts());
-      } else if (air >= Charging.COLDEST) {
+      } else if (air >= Charging.COLDEST && air <= HOTTEST) {
         rate(type, air, watts, efficiency, rates);
       }
     }
@@ -274,11 +288,48 @@ final class ChargerJudge {
         DaySettings.or(charger.usable(), 1),
         DaySettings.or(charger.roundTrip(), 0) / 120,
         day.air().lowest() < Charging.COLDEST ? DaySettings.or(warmUp(), 0) : 0,
-        power());
+        power(),
+        lastChange());
   }
 
-  /** Its own hours, as far as its supply is there. */
+  /** The hour after which nobody changes at it until the next call; infinite: somebody does. */
+  private double lastChange() {
+    return settings.lastChange() == null
+        ? Double.POSITIVE_INFINITY
+        : Math.max(settings.hour(settings.lastChange()), day.wrap());
+  }
+
+  /** Its own hours, as far as its supply is there on these dates. */
   private PowerHours power() {
+    Supply feeds = supply.item().value();
+    PowerHours there = daily();
+    if (day == null) {
+      return there;
+    }
+    double from = feeds.fromDay() == null ? -48 : begin(feeds.fromDay());
+    double to = feeds.toDay() == null ? 24.0 * DAYS + 48 : begin(feeds.toDay().plusDays(1));
+    there = to > from ? PowerHours.within(there.within(from, to)) : PowerHours.within(List.of());
+    if (feeds.goneOn() != null) {
+      double midnight = begin(feeds.goneOn()) - settings.begins();
+      double gone =
+          midnight
+              + (feeds.goneFrom() == null ? settings.begins() : settings.hour(feeds.goneFrom()));
+      double back =
+          feeds.goneTo() == null
+              ? begin(feeds.goneOn().plusDays(1))
+              : midnight + settings.end(feeds.goneTo(), gone - midnight);
+      there = there.without(new PowerHours.Span(gone, back));
+    }
+    return there;
+  }
+
+  /** The hour at which a date begins. */
+  private double begin(LocalDate date) {
+    return 24.0 * ChronoUnit.DAYS.between(day.date(), date) + settings.begins();
+  }
+
+  /** Its own hours and those of its supply, every day. */
+  private PowerHours daily() {
     Supply feeds = supply.item().value();
     return PowerHours.daily(
             span(charger.powerFrom(), charger.powerTo()),

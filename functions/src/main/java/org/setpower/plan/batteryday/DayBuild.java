@@ -111,6 +111,15 @@ final class DayBuild {
     if ((row.value().powerFrom() == null) != (row.value().powerTo() == null)) {
       findings.add(Finding.of(BatteryDayFinding.HOURS_HALF));
     }
+    Supply supply = row.value();
+    if (supply.fromDay() != null
+        && supply.toDay() != null
+        && supply.toDay().isBefore(supply.fromDay())) {
+      findings.add(Finding.of(BatteryDayFinding.DAYS_CROSSED));
+    }
+    if (supply.goneOn() == null && (supply.goneFrom() != null || supply.goneTo() != null)) {
+      findings.add(Finding.of(BatteryDayFinding.GONE_HALF));
+    }
     return findings;
   }
 
@@ -191,7 +200,8 @@ final class DayBuild {
                     new BatterySpec(
                         b.item().number(),
                         b.item().type().row(),
-                        charges.getOrDefault(b.item().number(), 1.0)))
+                        charges.getOrDefault(b.item().number(), 1.0),
+                        stock.arrival(b.item(), settings)))
             .toList();
     List<ChargerSpec> used =
         chargerGate.paper(c -> c.spec() != null).fit().stream().map(c -> c.item().spec()).toList();

@@ -78,6 +78,13 @@ final class DayCalendar {
     } else if (day.max() > day.min() && (day.minFrom() == null || day.maxFrom() == null)) {
       own.add(Finding.of(BatteryDayFinding.MAX_UNUSED));
     }
+    double hottest =
+        Math.max(
+            day.min() == null ? ASSUMED : settings.units().toCelsius(day.min()),
+            day.max() == null ? ASSUMED : settings.units().toCelsius(day.max()));
+    if (hottest >= ChargerJudge.WARM) {
+      own.add(Finding.of(BatteryDayFinding.DAY_HOT, hottest));
+    }
     if ((day.breakFrom() == null) != (day.breakTo() == null)) {
       own.add(Finding.of(BatteryDayFinding.BREAK_HALF));
     }

@@ -22,6 +22,8 @@ import org.setpower.plan.finding.Finding;
  * @param chargersAir as typed; null where it is blank
  * @param warmUp hours; null where it is blank
  * @param health of a type that says nothing; null where it is blank
+ * @param changeAt state of charge, of a position that says nothing
+ * @param lastChange null: chargers are changed all night
  */
 record DaySettings(
     UnitSystem units,
@@ -35,6 +37,8 @@ record DaySettings(
     Double chargersAir,
     Double warmUp,
     Double health,
+    double changeAt,
+    LocalTime lastChange,
     List<Finding> findings) {
   private static final double NEAR = 30;
   private static final double TOUCH_LIMIT = 60;
@@ -54,6 +58,8 @@ record DaySettings(
         typed.chargersAir(),
         typed.warmUp(),
         typed.health(),
+        or(typed.changeAt(), 0),
+        typed.lastChange(),
         row.findings());
   }
 

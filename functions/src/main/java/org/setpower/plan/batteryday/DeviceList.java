@@ -122,6 +122,7 @@ final class DeviceList {
                 DaySettings.time(day.call()),
                 DaySettings.time(day.wrap())));
       }
+      from = to > day.call() ? Math.max(from, day.call()) : from;
     }
     return new OnPosition(row, watts, from, to, findings, own);
   }

@@ -29,6 +29,9 @@ import org.setpower.plan.finding.Severity;
 /** Whether a position works on its batteries: voltages, currents, mount, cable, temperature. */
 final class PositionJudge {
   /** Powers so near to each other are likely those of one device, typed twice. */
+  /** °C; makers' sheets of Li-ion cells end there, from memory. */
+  private static final double HOTTEST = 60;
+
   private static final double SAME_DEVICE = 0.1;
 
   /** How far a measured runtime may lie from the calculated one before it is told. */
@@ -286,11 +289,11 @@ final class PositionJudge {
   private State judgeFeed(List<UnitSpec.Span> spans) {
     BatteryConnection connection = connectionOf(position);
     int atOnce = atOnceOf(position);
+    double changeAt = DaySettings.or(position.changeAt(), settings.changeAt());
     double peak = spans.stream().mapToDouble(UnitSpec.Span::watts).max().orElseThrow();
     double cutoff = cutoff();
     double lead = size == null ? 0 : run().drop(1);
-    BatteryFeed feed =
-        type.feed(volts, connection, atOnce, cutoff, lead, DaySettings.or(position.changeAt(), 0));
+    BatteryFeed feed = type.feed(volts, connection, atOnce, cutoff, lead, changeAt);
     feed = measured(feed, peak);
     double full = feed.cells() * type.chemistry().fullVolts();
     if (full > settings.touchLimit() && !Boolean.TRUE.equals(position.touchSafe())) {
@@ -310,8 +313,8 @@ final class PositionJudge {
     Double there = judgeVolts(feed, peak, amps, full);
     Double runtime = judgeCold(feed, peak);
     Double end = runtime == null ? null : (Double) feed.endCharge(peak, day.air().lowest());
-    if (position.changeAt() != null && end != null && end > position.changeAt() + 0.005) {
-      add(BatteryDayFinding.CHANGE_EARLIER, position.changeAt(), end);
+    if (changeAt > 0 && end != null && end > changeAt + 0.005) {
+      add(BatteryDayFinding.CHANGE_EARLIER, changeAt, end);
     }
     return new State(row, type, findings, spans, feed, peak, there, amps, limit, runtime, end);
   }
@@ -407,6 +410,10 @@ final class PositionJudge {
   /** Hours at the coldest of the day; null where there are none. */
   private Double judgeCold(BatteryFeed feed, double peak) {
     double coldest = Math.floor(day.air().lowest());
+    if (day.air().highest() > Math.min(HOTTEST, type.chemistry().hottest())) {
+      add(BatteryDayFinding.TOO_HOT, day.air().highest());
+      return null;
+    }
     try {
       feed.requireKnown(coldest);
       feed.requireKnown(day.air().highest());

@@ -24,6 +24,8 @@ import org.setpower.plan.finding.Severity;
 /** The numbered batteries, and which of them are there on a date. */
 final class StockList {
   private final TypeList types;
+  private final LocalDate date;
+  private final Map<Integer, Integer> firstOf = new HashMap<>();
   private final Map<Integer, List<Finding>> findings = new HashMap<>();
   private final Map<Integer, StockBattery> batteries = new TreeMap<>();
   private final Map<Integer, InputRow<Stock>> rows = new LinkedHashMap<>();
@@ -49,6 +51,7 @@ final class StockList {
   StockList(
       InputRows<Stock> stock, TypeList types, LocalDate date, Map<Integer, BatteryAbsence> gone) {
     this.types = types;
+    this.date = date;
     Set<Integer> twice = new HashSet<>();
     Map<Integer, Integer> rowOf = new TreeMap<>();
     int next = 1;
@@ -64,6 +67,7 @@ final class StockList {
           }
         }
         next = first + pieces;
+        firstOf.put(row.number(), first);
       }
     }
     rows.values().forEach(r -> judge(r, rowOf, date));
@@ -124,6 +128,9 @@ final class StockList {
     judgeNumbers(row, stock.lent(), rowOf);
     judgeNumbers(row, stock.out(), rowOf);
     judgeLoan(row, date);
+    if (stock.inHandFrom() != null && stock.inHandOn() == null) {
+      add(row.number(), Finding.of(BatteryDayFinding.IN_HAND_HALF));
+    }
   }
 
   private void judgeNumbers(InputRow<Stock> row, String typed, Map<Integer, Integer> rowOf) {
@@ -193,11 +200,37 @@ final class StockList {
       own.add(Finding.of(BatteryDayFinding.BATTERY_LENT));
       use = unclear ? use : BatteryUse.LENT;
     }
+    boolean later =
+        date != null
+            && stock.inHandOn() != null
+            && date.isBefore(stock.inHandOn())
+            && isHired(number, row);
+    if (later) {
+      own.add(Finding.of(BatteryDayFinding.BATTERY_COMES, stock.inHandOn()));
+      use = use == BatteryUse.PLANNED ? BatteryUse.COMES : use;
+    }
     if (absence == BatteryAbsence.QUARANTINE || numbers(stock.out()).contains(number)) {
       own.add(Finding.of(BatteryDayFinding.BATTERY_QUARANTINE));
       use = BatteryUse.QUARANTINE;
     }
     return new StockBattery(number, types.find(stock.type()), row, use, own);
+  }
+
+  /** The highest numbers of a row are its hired ones. */
+  private boolean isHired(int number, int row) {
+    int owned = (int) Math.floor(DaySettings.or(rows.get(row).value().owned(), 0));
+    return number >= firstOf.get(row) + owned;
+  }
+
+  /** The hour of the date from which a battery is there; minus infinity: at call. */
+  double arrival(StockBattery battery, DaySettings settings) {
+    Stock stock = rows.get(battery.row()).value();
+    boolean today =
+        date != null
+            && date.equals(stock.inHandOn())
+            && stock.inHandFrom() != null
+            && isHired(battery.number(), battery.row());
+    return today ? settings.hour(stock.inHandFrom()) : Double.NEGATIVE_INFINITY;
   }
 
   /** A loan that has no dates holds on every date. */

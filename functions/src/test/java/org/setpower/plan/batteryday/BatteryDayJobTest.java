@@ -45,7 +45,7 @@ class BatteryDayJobTest {
     assertThat(ranges.calculate().rows(BatteryDayResults.CARD))
         .containsExactly(
             new BatteryDayResults.CardRow(
-                null, null, "camera A", null, Phrase.of("not planned"), "", "", null, ""));
+                null, null, "camera A", null, "P294", Phrase.of("not planned"), "", "", null, ""));
   }
 
   private static BatteryDayResults.PositionResult position(Ranges ranges, int row) {

@@ -910,7 +910,16 @@ class BatteryDayRulesTest {
     assertThat(card.get(card.size() - 1))
         .isEqualTo(
             new BatteryDayResults.CardRow(
-                null, "camera", "camera B", null, Phrase.of("not planned"), "", "", null, ""));
+                null,
+                "camera",
+                "camera B",
+                null,
+                "P294",
+                Phrase.of("not planned"),
+                "",
+                "",
+                null,
+                ""));
     assertThat(card.subList(0, card.size() - 1))
         .allSatisfy(c -> assertThat(c.position()).isIn("camera A", "link"));
     assertThat(result.rows(BatteryDayResults.SCHEDULE))

@@ -197,6 +197,8 @@ final class BatteryDaySamples {
     ranges.set("stock", 1, "owned", 4, "hired", 6, "reserve", 1, "lent", "B2", "lentTo", "sound");
     ranges.set("stock", 1, "lentFrom", day("2027-02-03"), "backOn", day("2027-02-05"));
     ranges.set("stock", 1, "out", "B5", "first", 1);
+    ranges.set("stock", 1, "inHandOn", day("2027-02-04"), "inHandFrom", at(18, 0));
+    ranges.set("project", 1, "changeAt", 0.05, "lastChange", at(4, 30));
     withP98(ranges, 5);
     ranges.set("stock", 2, "first", 21);
     ranges.set("positions", 1, "department", "camera", "priority", 1, "mount", "V");
@@ -209,6 +211,9 @@ final class BatteryDaySamples {
     ranges.set("devices", 3, "from", at(16, 30), "to", at(22, 0), "quantity", 1);
     ranges.row("devices", "device", "link", "position", "camera A", "watts", 14, "converter", 0.92);
     ranges.row("supplies", "supply", "inverter", "watts", 900, "wattHours", 2000);
+    ranges.set("supplies", 1, "fromDay", day("2027-02-02"), "toDay", day("2027-02-05"));
+    ranges.set("supplies", 1, "goneOn", day("2027-02-04"), "goneFrom", at(19, 0));
+    ranges.set("supplies", 1, "goneTo", at(19, 30));
     ranges.row(
         "chargers",
         "charger",
@@ -604,9 +609,19 @@ final class BatteryDaySamples {
     return ranges;
   }
 
+  /** A day in a hot car: what works and what charges. */
+  static Ranges heat() {
+    Ranges ranges = camera().set("days", 1, "max", 62);
+    charger(ranges, "van", "P294", 2, 4);
+    ranges.set("chargers", 1, "air", 46);
+    charger(ranges, "tent", "P294", 2, 4);
+    return ranges.set("chargers", 2, "air", 41);
+  }
+
   /** All, and some whose day cannot be shown. */
   static List<Ranges> all() {
     return List.of(
+        heat(),
         night(),
         shortDay(),
         faults(),
@@ -761,6 +776,14 @@ final class BatteryDaySamples {
       case "project.chargersAir" -> List.of("", 20.0, 12.0);
       case "project.warmUp" -> List.of("", 1.0, 2.0);
       case "project.health" -> List.of("", 0.9, 1.0);
+      case "project.changeAt" -> List.of("", "", 0.2);
+      case "project.lastChange" -> List.of("", at(19, 0), at(23, 0), at(1, 0));
+      case "stock.inHandOn" -> List.of("", "", "", 46_419.0, 46_420.0, 46_421.0);
+      case "stock.inHandFrom" -> List.of("", at(6, 0), at(12, 0));
+      case "supplies.fromDay" -> List.of("", "", 46_418.0, 46_420.0, 46_422.0);
+      case "supplies.toDay", "supplies.goneOn" -> List.of("", "", 46_419.0, 46_420.0, 46_423.0);
+      case "supplies.goneFrom" -> List.of("", at(9, 0), at(15, 0));
+      case "supplies.goneTo" -> List.of("", at(10, 0), at(16, 0), at(2, 0));
       case "project.units" -> List.of("metric", "metric", "metric", "US");
       case "days.date" ->
           List.of(

@@ -52,7 +52,7 @@ public final class BatteryPlan implements PlanTemplate {
                 book.table("stock")
                     .titled("Battery stock")
                     .pick("type", "types.type")
-                    .optional("lentTo", "backOn")
+                    .optional("lentTo", "inHandFrom")
                     .shows("fromNumber", "toNumber", "planned", "fewest", "shortOf")
                     .more("fewestAlone", "uncharged")),
         PlanTab.of(
@@ -80,6 +80,7 @@ public final class BatteryPlan implements PlanTemplate {
                 "What charges them. Fill in the supplies and their hours first, then one row for"
                     + " each charger with the types that it takes. The + above the headings opens"
                     + " more columns.")
+            .aligned()
             .with(
                 book.table("supplies").titled("Supplies").shows("peak"),
                 book.table("chargers")
@@ -99,20 +100,22 @@ public final class BatteryPlan implements PlanTemplate {
                         "department",
                         "position",
                         "piece",
+                        "type",
                         "what",
                         "on",
                         "off",
                         "to",
                         "done")
-                    .width("by", 15)
-                    .width("department", 22)
-                    .width("position", 34)
-                    .width("piece", 12)
-                    .width("what", 30)
-                    .width("on", 20)
-                    .width("off", 20)
-                    .width("to", 26)
-                    .width("done", 12)),
+                    .width("by", 13)
+                    .width("department", 20)
+                    .width("position", 28)
+                    .width("piece", 10)
+                    .width("type", 16)
+                    .width("what", 22)
+                    .width("on", 14)
+                    .width("off", 14)
+                    .width("to", 44)
+                    .width("done", 10)),
         summary(),
         PlanTab.of(
                 "Charging tonight",
@@ -246,6 +249,8 @@ public final class BatteryPlan implements PlanTemplate {
                     "chargersAir",
                     "warmUp",
                     "health",
+                    "changeAt",
+                    "lastChange",
                     "dayBegins",
                     "near",
                     "touchLimit")

@@ -83,6 +83,11 @@ public final class PlanWriter {
   private static final int HEADING_LINE = 420;
   private static final int KEY_ROW = 10; // not hidden: a filter that is lifted shows hidden rows
   private static final int HEAD = 4; // title, what the tab is for, job, notice
+  private static final int JOB = 2;
+
+  /** Rows that are repeated on each page at most. */
+  private static final int MOST_REPEATED = 9;
+
   private static final int SENTENCES = 300; // letters of several sentences
   private static final double LETTERS_PER_MM = 0.55; // of 10 pt, on the safe side
 
@@ -243,7 +248,7 @@ public final class PlanWriter {
     boolean first = workbook.tabs().indexOf(tab) == 0;
     write(tab, 0, 0, words.of(first ? workbook.title() : tab.name()), styles.of(CellStyle.TITLE));
     write(tab, 0, 1, words.of(tab.lead()), styles.of(CellStyle.LEAD));
-    write(tab, 0, 2, "=" + formulas.stamp(tab), styles.of(CellStyle.STAMP));
+    write(tab, 0, JOB, "=" + formulas.stamp(tab), styles.of(CellStyle.STAMP));
     write(tab, 0, 3, "=" + formulas.notice(tab), styles.of(CellStyle.MISSING));
     UnoAccess.set(range(tab, 0, 3, 1, 1), "IsTextWrapped", false);
     if (tab.isPaper()) { // its end would be cut at the edge of the paper
@@ -825,6 +830,14 @@ public final class PlanWriter {
     UnoAccess.set(UnoAccess.as(XColumnRowRange.class, cells).getRows(), "OptimalHeight", true);
   }
 
+  /** Whether each page begins with the job and its date: nothing but cautions stands between. */
+  private boolean repeatsJob(PlanTab tab, PlanList list) {
+    return !tab.isSent()
+        && !tab.isPage()
+        && layout.headingRow(list) - JOB <= MOST_REPEATED
+        && tab.parts().stream().allMatch(p -> p == list || p instanceof PlanText);
+  }
+
   /** Papers have a print range, all else has none and stays on the screen. */
   private void print(PlanTab tab) {
     XPrintAreas areas = UnoAccess.as(XPrintAreas.class, sheet(tab));
@@ -838,7 +851,9 @@ public final class PlanWriter {
     int rows = layout.lastPrinted(tab) + 1 - first;
     areas.setPrintAreas(new CellRangeAddress[] {address(range(tab, 0, first, columns, rows))});
     if ((!tab.isPage() || tab.isFlowing()) && last instanceof PlanList list && !list.isWide()) {
-      areas.setTitleRows(address(range(tab, 0, layout.headingRow(list), 1, 1)));
+      int heading = layout.headingRow(list);
+      int repeated = repeatsJob(tab, list) ? JOB : heading;
+      areas.setTitleRows(address(range(tab, 0, repeated, 1, heading + 1 - repeated)));
       areas.setPrintTitleRows(true);
     }
   }

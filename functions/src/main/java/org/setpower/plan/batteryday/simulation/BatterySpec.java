@@ -5,5 +5,11 @@ package org.setpower.plan.batteryday.simulation;
  *
  * @param number 1 for B1
  * @param charge state of charge, 0…1
+ * @param from hour from which it is there; minus infinity: at call
  */
-public record BatterySpec(int number, int type, double charge) {}
+public record BatterySpec(int number, int type, double charge, double from) {
+  /** A battery that is there at call. */
+  public BatterySpec(int number, int type, double charge) {
+    this(number, type, charge, Double.NEGATIVE_INFINITY);
+  }
+}

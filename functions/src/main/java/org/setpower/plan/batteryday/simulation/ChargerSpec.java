@@ -14,6 +14,7 @@ import java.util.Map;
  * @param away hours of one way between set and charger
  * @param warmUp hours until a battery from the set may be charged
  * @param power when it has power
+ * @param lastChange hour after which nobody changes at it until the next call; infinite for none
  */
 public record ChargerSpec(
     int row,
@@ -24,7 +25,8 @@ public record ChargerSpec(
     double usableFrom,
     double away,
     double warmUp,
-    PowerHours power) {
+    PowerHours power,
+    double lastChange) {
   /**
    * How a type charges.
    *
@@ -46,6 +48,7 @@ public record ChargerSpec(
         && warmUp == other.warmUp
         && types.keySet().equals(other.types.keySet())
         && types.keySet().stream().allMatch(t -> types.get(t).watts == other.types.get(t).watts)
-        && power.equals(other.power);
+        && power.equals(other.power)
+        && lastChange == other.lastChange;
   }
 }

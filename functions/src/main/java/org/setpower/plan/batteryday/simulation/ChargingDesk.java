@@ -19,6 +19,7 @@ final class ChargingDesk {
   /** A part of its charge for which a battery is taken to a charger: common practice. */
   private static final double LEAST_CUT = 0.1;
 
+  private final double nextCall;
   private final List<ChargerSpec> chargers;
   private final List<SupplySpec> supplies;
 
@@ -54,6 +55,7 @@ final class ChargingDesk {
   private record Load(DayEvent.Charge charge, int supply, double from, double to, double watts) {}
 
   ChargingDesk(DaySpec day, DayPolicy policy) {
+    nextCall = day.until();
     chargers = day.chargers();
     supplies = day.supplies();
     energy = new double[supplies.size()];
@@ -224,6 +226,9 @@ final class ChargingDesk {
       }
       double later = overloadEnds(supplyOf[place], start, full, rate.watts());
       if (later <= start + SAME) {
+        if (isUnattended(charger, start, hour, cold, free[place][channel])) {
+          return null;
+        }
         return new DayEvent.Charge(
             battery.number,
             charger.row(),
@@ -240,6 +245,21 @@ final class ChargingDesk {
       start = later;
     }
     return null;
+  }
+
+  /**
+   * Whether a charge would need somebody after the last change of the night. What lies on a free
+   * channel by then begins when the power comes, if it has not to warm up and nothing else has to
+   * end first.
+   */
+  private boolean isUnattended(
+      ChargerSpec charger, double start, double hour, boolean cold, double free) {
+    double last = charger.lastChange();
+    if (start <= last + SAME || start >= nextCall - SAME) {
+      return false;
+    }
+    double placed = Math.max(hour + charger.away(), free);
+    return cold || placed > last + SAME || start > charger.power().start(placed) + SAME;
   }
 
   /** The hour from which the watts are there; the start itself if they are. */

@@ -23,6 +23,9 @@ final class DayBattery {
   /** Whether it comes from work: it is as cold as outdoors until it is charged. */
   boolean cold;
 
+  /** Hour at which it arrives; infinite: it is there, or never will be. */
+  double arrives = Double.POSITIVE_INFINITY;
+
   /** Whether it was on anything. */
   boolean touched;
 
@@ -30,6 +33,10 @@ final class DayBattery {
     number = spec.number();
     type = spec.type();
     charge = spec.charge();
+    if (Double.isFinite(spec.from())) {
+      arrives = spec.from();
+      place = Place.AWAY;
+    }
   }
 
   /** Its state of charge at an hour, while it is on a charger; straight between the steps. */

@@ -31,6 +31,7 @@ final class DayLog {
   private final Set<DayBattery> found = new HashSet<>();
   private final List<DayEvent> events = new ArrayList<>();
   private int lines;
+  private boolean changed;
 
   /**
    * @param again hour of planning again
@@ -55,14 +56,32 @@ final class DayLog {
     return on;
   }
 
+  /** Whether nothing is new on a unit; most moments are of others. */
+  private static boolean isTold(Told before, RunningUnit unit) {
+    if (before.begun != unit.begun || before.dark != unit.dark) {
+      return false;
+    }
+    int place = 0;
+    for (List<DayBattery> slot : unit.slots) {
+      for (int i = 0; slot != null && i < slot.size(); i++) {
+        if (place == before.on.size() || before.on.get(place) != slot.get(i)) {
+          return false;
+        }
+        place++;
+      }
+    }
+    return place == before.on.size();
+  }
+
   /** Tells what is new on a unit at the end of a moment. */
   void write(RunningUnit unit, double now) {
     Told before = told.getOrDefault(unit, NOTHING);
-    List<DayBattery> there = batteries(unit);
-    Told after = new Told(there, unit.begun, unit.dark);
-    if (after.equals(before)) {
+    if (isTold(before, unit)) {
       return;
     }
+    changed = true;
+    List<DayBattery> there = batteries(unit);
+    Told after = new Told(there, unit.begun, unit.dark);
     told.put(unit, after);
     int place = units.indexOf(unit);
     List<DayBattery> off = new ArrayList<>(before.on);
@@ -117,6 +136,10 @@ final class DayLog {
 
   /** Ends a moment: only now it is known which unit took a battery of another. */
   void close() {
+    if (!changed) {
+      return;
+    }
+    changed = false;
     for (int i = events.size() - 1; i >= 0 && !isOn.equals(wasOn); i--) {
       DayEvent event = events.get(i);
       if (event.hour() < events.get(events.size() - 1).hour()) {

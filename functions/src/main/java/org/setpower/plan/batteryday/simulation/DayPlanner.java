@@ -113,7 +113,7 @@ public final class DayPlanner {
             List.of());
     DayPolicy morning = first(planned);
     DayOutcome outcome = DayRun.of(day, morning, morning);
-    if (Double.isInfinite(day.now()) || outcome.isLit()) {
+    if (Double.isInfinite(day.now()) || day.found().isEmpty() || outcome.isLit()) {
       return outcome;
     }
     for (int i = 0; i < Math.min(MOST_AFTERNOONS, policies.size()); i++) {

@@ -159,7 +159,8 @@ final class DayRun {
         }
       }
     }
-    if (Double.isFinite(day.now())) {
+    all.stream().map(b -> b.arrives).filter(Double::isFinite).forEach(moments::add);
+    if (isFound()) {
       moments.add(day.now());
     }
     double now = Double.NEGATIVE_INFINITY;
@@ -194,7 +195,7 @@ final class DayRun {
 
   private void step(double now) {
     comeBack(now);
-    if (Math.abs(now - day.now()) <= SAME) {
+    if (isFound() && Math.abs(now - day.now()) <= SAME) {
       units.forEach(u -> u.advance(now));
       find(now);
     }
@@ -228,8 +229,18 @@ final class DayRun {
     }
   }
 
+  /** Whether the day is planned again: with nothing new it runs as it was planned. */
+  private boolean isFound() {
+    return Double.isFinite(day.now()) && !day.found().isEmpty();
+  }
+
   private void comeBack(double now) {
     for (DayBattery battery : all) {
+      if (battery.arrives <= now + SAME) {
+        battery.arrives = Double.POSITIVE_INFINITY;
+        battery.place = Place.SHELF;
+        battery.waits = battery.charge < 1 - SAME;
+      }
       if (battery.place == Place.CHARGING && battery.charging.back() <= now + SAME) {
         battery.charge = Math.max(battery.charge, battery.charging.fullCharge());
         battery.cold = false;
@@ -271,6 +282,7 @@ final class DayRun {
         battery.charge = found.charge();
       }
       if (found.away()) {
+        battery.arrives = Double.POSITIVE_INFINITY;
         battery.place = Place.AWAY;
         battery.waits = false;
       } else if (found.position() > 0 && moves) {
@@ -285,8 +297,8 @@ final class DayRun {
         charge(battery, desk.offerOf(found.charger(), battery, now, day.air().at(now) < 0), now);
       }
     }
-    units.forEach(u -> u.active = -1);
     for (RunningUnit unit : units) {
+      unit.look(now);
       unit.activate(now);
       unit.dark = unit.dark && unit.active < 0;
     }

@@ -83,6 +83,11 @@ public record PowerHours(List<Span> spans) {
     return left;
   }
 
+  /** The same without the power of some hours. */
+  public PowerHours without(Span off) {
+    return new PowerHours(without(spans, off));
+  }
+
   /** Power only where others have it too. */
   public PowerHours and(PowerHours other) {
     return new PowerHours(

@@ -127,13 +127,27 @@ final class RunningUnit {
     return off == null ? List.of() : off;
   }
 
+  /** Looks again at the active slot, whose charge may be another than planned. */
+  void look(double hour) {
+    int slot = active;
+    active = -1;
+    if (slot >= 0 && slots.get(slot) != null) {
+      activate(slot, hour);
+    }
+  }
+
   /** Makes a slot with charge the active one, if none is. */
   void activate(double hour) {
     for (int i = 0; i < slots.size() && active < 0; i++) {
-      if (slots.get(i) != null && work.works(charge(slots.get(i)), hour, putOn[i])) {
-        active = i;
-        emptyAt = work.emptyAt(charge(slots.get(i)), Math.max(since, hour), putOn[i]);
-      }
+      activate(i, hour);
+    }
+  }
+
+  private void activate(int slot, double hour) {
+    List<DayBattery> held = slots.get(slot);
+    if (held != null && work.works(charge(held), hour, putOn[slot])) {
+      active = slot;
+      emptyAt = work.emptyAt(charge(held), Math.max(since, hour), putOn[slot]);
     }
   }
 
