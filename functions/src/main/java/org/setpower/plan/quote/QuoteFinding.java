@@ -102,15 +102,15 @@ public enum QuoteFinding implements FindingKey {
   RETURN_TOO_MANY("return.many", Severity.STOP),
   /** Arguments: row, other rows with the item. */
   RETURN_SAME_ITEM("return.same", Severity.CHECK),
-  /** Arguments: damage, excess. */
+  /** Arguments: damage, what is charged, excess of one piece. */
   RETURN_EXCESS("return.excess", Severity.CHECK),
   RETURN_NO_EXCESS("return.noExcess", Severity.CHECK),
   RETURN_LOSS_RULE("return.lossRule", Severity.CHECK),
   /** Arguments: days, cost. */
   RETURN_SUB_HIRE("return.subHire", Severity.CHECK),
-  /** Arguments: returned, out. */
   /** Arguments: date, day due. */
   RETURN_FAR("return.far", Severity.STOP),
+  /** Arguments: returned, out. */
   RETURN_EARLY("return.early", Severity.STOP),
   /** Arguments: row. */
   RETURN_NO_PRICE("return.price", Severity.STOP),

@@ -134,7 +134,7 @@ public record QuoteInputs(
               min = 0,
               max = 10_000_000,
               blank = "Blank: damage is charged in full, check.",
-              help = "Most charged for damage in one row of Returns where a waiver is paid.")
+              help = "Most charged for each damaged piece where a waiver is paid.")
           Double excess,
       @Input(
               key = "waivedLoss",
@@ -657,7 +657,8 @@ public record QuoteInputs(
       @Input(
               key = "item",
               heading = "Item",
-              help = "As in that row: it shows that the number still fits.")
+              blank = "Blank: that of the row.",
+              help = "As in that row: typed, it shows that the number still fits.")
           String item,
       @Input(
               key = "qty",
@@ -696,7 +697,8 @@ public record QuoteInputs(
       @Input(
               key = "item",
               heading = "Item",
-              help = "As in that row: it shows that the number still fits.")
+              blank = "Blank: that of the row.",
+              help = "As in that row: typed, it shows that the number still fits.")
           String item,
       @Input(
               key = "qty",
@@ -717,7 +719,7 @@ public record QuoteInputs(
               max = 10_000_000,
               blank = "Blank: the replacement value where lost; open where damaged.",
               help =
-                  "For these pieces, in the quote's currency, without tax: repair, cleaning, loss.")
+                  "For all these pieces, in the quote's currency, without tax. Pieces with other damage: another row.")
           Double charge) {}
 
   /** Terms on the quote. */

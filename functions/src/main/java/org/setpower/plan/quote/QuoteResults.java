@@ -457,7 +457,13 @@ public final class QuoteResults {
                 "stock.item"
               },
               rule = "What is wrong with the row, picked otherwise, no origin.")
-          List<Finding> reasons) {}
+          List<Finding> reasons,
+      @Result(
+              key = "itemOf",
+              heading = "Item on Quote",
+              from = {"picked.line", "items.item"},
+              rule = "Of the row with this number.")
+          String itemOf) {}
 
   /** Beside a return. */
   @Table(key = "returns", heading = "Returns", rows = 300)
@@ -484,6 +490,12 @@ public final class QuoteResults {
               },
               rule = "What is wrong with the row, late, lost or damaged.")
           List<Finding> reasons,
+      @Result(
+              key = "itemOf",
+              heading = "Item on Quote",
+              from = {"returns.line", "items.item"},
+              rule = "Of the row with this number.")
+          String itemOf,
       @Result(
               key = "daysLate",
               heading = "Days late",
@@ -813,14 +825,8 @@ public final class QuoteResults {
               rule = "What the line is, with the figures it is made of.")
           Phrase label,
       @Result(
-              key = "number",
-              heading = "No.",
-              from = {"items.item", ISSUED, ITEMS_ALL},
-              rule = "Counted in the order of the page.")
-          Integer number,
-      @Result(
               key = "row",
-              heading = "Row",
+              heading = "No.",
               from = {"items.item", ISSUED, ITEMS_ALL},
               rule = "Row of the quote.")
           Integer row,
@@ -1152,7 +1158,7 @@ public final class QuoteResults {
           PaperKind kind,
       @Result(
               key = "row",
-              heading = "Row",
+              heading = "No.",
               from = {"papers.reasons", "items.reasons", "document.reasons", ITEMS_ALL},
               rule = "Row of the quote.")
           Integer row,
@@ -1268,7 +1274,7 @@ public final class QuoteResults {
           PaperKind kind,
       @Result(
               key = "row",
-              heading = "Row",
+              heading = "No.",
               from = {"papers.reasons", "items.reasons", ITEMS_ALL, ORDER_ALL, HOUSE_ALL},
               rule = "Row of the quote.")
           Integer row,
@@ -1361,7 +1367,7 @@ public final class QuoteResults {
           Phrase label,
       @Result(
               key = "row",
-              heading = "Row",
+              heading = "No.",
               from = {"statement.kind", "returns.line"},
               rule = "Row of the quote.")
           Integer row,
@@ -1426,7 +1432,7 @@ public final class QuoteResults {
           PaperKind kind,
       @Result(
               key = "row",
-              heading = "Row",
+              heading = "No.",
               from = {"papers.reasons", "items.reasons", "document.reasons", ITEMS_ALL},
               rule = "Row of the quote.")
           Integer row,
@@ -1507,7 +1513,7 @@ public final class QuoteResults {
           PaperKind kind,
       @Result(
               key = "number",
-              heading = "Number",
+              heading = "Item no.",
               from = {
                 "papers.reasons",
                 "picked.carnet",
@@ -1522,7 +1528,7 @@ public final class QuoteResults {
           Integer number,
       @Result(
               key = "row",
-              heading = "Row",
+              heading = "No.",
               from = {
                 "papers.reasons",
                 "picked.carnet",
