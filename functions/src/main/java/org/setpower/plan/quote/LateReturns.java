@@ -13,6 +13,7 @@ import org.setpower.hire.Money;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.common.InputRows;
 import org.setpower.plan.common.Phrase;
+import org.setpower.plan.finding.CommonFinding;
 import org.setpower.plan.finding.Finding;
 import org.setpower.plan.finding.FindingKey;
 import org.setpower.plan.quote.QuoteInputs.Return;
@@ -35,6 +36,7 @@ final class LateReturns {
    * A return.
    *
    * @param line row of the quote; null where it is not known
+   * @param on the day of return; of a loss without one the day due
    * @param days late, counted even where they cost nothing; null where not known
    * @param fee net, after the discounts of the hire
    * @param how the fee came about; null where there is none
@@ -46,6 +48,7 @@ final class LateReturns {
   record State(
       List<Finding> findings,
       QuoteLine line,
+      LocalDate on,
       Long days,
       BigDecimal fee,
       Phrase how,
@@ -55,7 +58,7 @@ final class LateReturns {
       BigDecimal subCost) {
     /** Of a return that a stop holds back. */
     private static State withheld(List<Finding> findings, QuoteLine line) {
-      return new State(findings, line, null, null, null, null, null, null, null);
+      return new State(findings, line, null, null, null, null, null, null, null, null);
     }
 
     /** Whether the client pays less than the damage. */
@@ -92,6 +95,9 @@ final class LateReturns {
     List<Finding> findings = new ArrayList<>(row.findings());
     Return typed = row.value();
     QuoteLine line = typed.line() == null ? null : lines.get(number(typed));
+    if (!row.cells().containsKey("date") && typed.state() != ReturnState.LOST) {
+      add(findings, CommonFinding.BLANK_CELL, QuoteInputs.RETURNS.column("date"));
+    }
     if (typed.line() != null && !isHired(line, typed)) {
       add(findings, QuoteFinding.RETURN_LINE, typed.line());
       line = null;
@@ -152,16 +158,17 @@ final class LateReturns {
       add(findings, QuoteFinding.RETURN_NO_PRICE, (double) line.row().number());
       return State.withheld(findings, line);
     }
-    long days = Math.max(0, ChronoUnit.DAYS.between(line.back(), typed.date()));
+    LocalDate on = typed.date() == null ? line.back() : typed.date();
+    long days = Math.max(0, ChronoUnit.DAYS.between(line.back(), on));
     LateFee late = null;
     BigDecimal fee = null;
     BigDecimal subCost = null;
     if (days > 0) {
-      subCost = line.lateSubCost(typed.qty(), typed.date()).orElse(null);
+      subCost = line.lateSubCost(typed.qty(), on).orElse(null);
       if (subCost != null) {
         add(findings, QuoteFinding.RETURN_SUB_HIRE, (double) days, subCost);
       }
-      late = line.lateFee(typed.qty(), typed.date()).orElse(null);
+      late = line.lateFee(typed.qty(), on).orElse(null);
       fee = late == null ? null : late.amount();
       if (fee == null) {
         add(findings, QuoteFinding.RETURN_NO_PRICE, (double) line.row().number());
@@ -173,21 +180,21 @@ final class LateReturns {
       }
     }
     BigDecimal tax = fee == null ? null : rules.rounded(fee.multiply(line.tax().share()));
-    addSame(findings, line, typed);
+    addSame(findings, line, on);
     BigDecimal damage = damage(findings, line, typed);
     BigDecimal charged =
         damage == null || !rules.isWaived() ? damage : waived(findings, typed, damage);
     Phrase how = late == null ? null : late.how();
-    return new State(findings, line, days, fee, how, tax, damage, charged, subCost);
+    return new State(findings, line, on, days, fee, how, tax, damage, charged, subCost);
   }
 
   /** Of several rows with the item the day due may show which is meant; else the number alone. */
-  private void addSame(List<Finding> findings, QuoteLine line, Return typed) {
+  private void addSame(List<Finding> findings, QuoteLine line, LocalDate on) {
     boolean isShown =
-        typed.date().equals(line.back())
+        on.equals(line.back())
             && lines.values().stream()
                 .filter(l -> l != line && PickedRows.isSame(l, line))
-                .noneMatch(l -> typed.date().equals(l.back()));
+                .noneMatch(l -> on.equals(l.back()));
     if (!isShown) {
       PickedRows.others(lines, line)
           .ifPresent(o -> add(findings, QuoteFinding.RETURN_SAME_ITEM, rowOf(line), o));

@@ -52,6 +52,7 @@ enum PageText {
   AGREED_IN_SOME("in some rows as agreed."),
   AGREED_ELSE("{0} All other rows: {1}"),
   MIN_DAYS("{0} At least {1,number,0.#} days."),
+  SERVICES_EVERY_DAY("{0} Services by the day: every day."),
   ONE_DAY_WEEKEND("{0} A weekend counts as one day."),
   WAIVED(
       "A damage waiver is charged, so no certificate of insurance is asked for. It is not insurance:"

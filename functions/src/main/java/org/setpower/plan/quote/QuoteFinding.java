@@ -26,11 +26,18 @@ public enum QuoteFinding implements FindingKey {
   /** Arguments: out, back. */
   NOT_SCHEDULED("notScheduled", Severity.STOP),
   TAX_REASON("taxReason", Severity.CHECK),
+  /** Arguments: out, date of the quote. */
+  OUT_BEFORE_DATE("outBeforeDate", Severity.CHECK),
+  /** Arguments: out, date of the quote. */
+  OUT_FAR_BEFORE_DATE("outFarBeforeDate", Severity.STOP),
+  /** Arguments: days, out, back. */
+  ORDER_LONG("orderLong", Severity.CHECK),
   /** Arguments: rate in per cent. */
   TAX_ODD("taxOdd", Severity.CHECK),
   /** Arguments: price by the day, by the week. */
   DEARER_BY_DAY("dearerByDay", Severity.CHECK),
   WAIVER_TAX("waiverTax", Severity.CHECK),
+  /** Arguments: heading. */
   WAIVER_TERMS("waiverTerms", Severity.CHECK),
   /** Arguments: date, out of the order, back of the order. */
   ROW_OUTSIDE("row.outside", Severity.CHECK),

@@ -708,7 +708,11 @@ public record QuoteInputs(
               max = 99_999,
               help = "Pieces of this row that came back so.")
           Double qty,
-      @Input(key = "date", heading = "Returned", help = "Day on which they came back.")
+      @Input(
+              key = "date",
+              heading = "Returned",
+              blank = "Blank: where lost, the day due; else stop.",
+              help = "Day on which they came back.")
           LocalDate date,
       @Input(key = "state", heading = "State", blank = "Blank: fine.") ReturnState state,
       @Input(

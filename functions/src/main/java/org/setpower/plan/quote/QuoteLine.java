@@ -163,7 +163,8 @@ final class QuoteLine {
         add(QuoteFinding.NOT_SCHEDULED, out, back);
         return;
       }
-      ruleDays = charged.count(out, back);
+      ruleDays =
+          type() == LineType.SERVICE ? charged.everyDay(out, back) : charged.count(out, back);
       days = agreed().orElse(ruleDays);
     } else if (basis == RateBasis.WEEK) {
       ruleDays = BigDecimal.valueOf(HireDays.calendar(out, back));

@@ -66,10 +66,6 @@ public final class QuotePlan {
             inputs.client().rows().get(0),
             inputs.order().rows().get(0));
     charged = new ChargedDays(rules, inputs.schedule(), inputs.shares());
-    boolean isSaid = rules.house().excess() != null && rules.house().waivedLoss() != null;
-    if (rules.isWaived() && !isSaid) {
-      rules.houseFindings().add(Finding.of(QuoteFinding.WAIVER_TERMS));
-    }
     list = new PriceList(inputs.stock());
     inputs
         .items()
@@ -193,7 +189,8 @@ public final class QuotePlan {
         .returns()
         .filled()
         .filter(r -> returns.state(r.number()).days() != null)
-        .forEach(r -> days.add(r.value().date()));
+        .map(r -> returns.state(r.number()).on())
+        .forEach(days::add);
     return days.stream().max(Comparator.naturalOrder());
   }
 

@@ -333,6 +333,9 @@ public final class QuoteResults {
                 "items.subFrom",
                 "order.out",
                 "order.back",
+                "items.order",
+                "stock.item",
+                "stock.also",
                 "booked.*",
                 "house.turnaround"
               },
@@ -454,7 +457,8 @@ public final class QuoteResults {
                 "items.qty",
                 "items.order",
                 "stock.origin",
-                "stock.item"
+                "stock.item",
+                "stock.also"
               },
               rule = "What is wrong with the row, picked otherwise, no origin.")
           List<Finding> reasons,
@@ -485,6 +489,7 @@ public final class QuoteResults {
                 "items.reasons",
                 "stock.item",
                 "stock.value",
+                "stock.also",
                 HOUSE_ALL,
                 ORDER_ALL
               },
@@ -891,7 +896,7 @@ public final class QuoteResults {
           BigDecimal rate,
       @Result(
               key = "price",
-              heading = "Rate",
+              heading = "Price",
               form = NumberForm.MONEY,
               from = {"items.rateUsed", "items.firstWeek", ISSUED},
               rule = "A day, the first week, or once.")
@@ -1372,6 +1377,20 @@ public final class QuoteResults {
               rule = "Row of the quote.")
           Integer row,
       @Result(
+              key = "dueOn",
+              heading = "Due back",
+              form = NumberForm.DAY,
+              from = {"statement.kind", "items.backOn", "returns.line"},
+              rule = "Back of the row, else of the order.")
+          LocalDate dueOn,
+      @Result(
+              key = "returnedOn",
+              heading = "Returned",
+              form = NumberForm.DAY,
+              from = {"statement.kind", "returns.date", "returns.state", "items.backOn"},
+              rule = "As typed; of a loss without a day the day due.")
+          LocalDate returnedOn,
+      @Result(
               key = "pieces",
               heading = "Qty",
               unit = "pcs",
@@ -1399,6 +1418,13 @@ public final class QuoteResults {
               from = {"statement.kind", "returns.feeTax"},
               rule = "At the rate of the row, rounded.")
           BigDecimal tax,
+      @Result(
+              key = "taxRate",
+              heading = "Tax rate",
+              form = NumberForm.FINE_SHARE,
+              from = {"statement.fee", "items.tax", "order.tax", "returns.line"},
+              rule = "Of the late fee; what is lost or damaged is not taxed here.")
+          BigDecimal taxRate,
       @Result(
               key = "charged",
               heading = "Loss, damage",

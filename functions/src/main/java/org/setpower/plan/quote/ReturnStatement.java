@@ -69,10 +69,13 @@ final class ReturnStatement {
             StatementKind.RETURNED,
             PageText.RETURNED.of(state.line().item().item(), what(typed, state)),
             state.line().row().number(),
+            state.line().back(),
+            state.on(),
             typed.qty(),
             state.days(),
             state.fee(),
             state.tax(),
+            state.fee() == null ? null : state.line().tax().share(),
             state.charged(),
             isNothing ? null : amount));
   }
@@ -108,7 +111,10 @@ final class ReturnStatement {
             StatementKind.NOT_BACK,
             PageText.RETURNED.of(line.item().item(), PageText.NOT_BACK.of()),
             line.row().number(),
+            line.back(),
+            null,
             pieces,
+            null,
             null,
             null,
             null,
@@ -117,7 +123,7 @@ final class ReturnStatement {
   }
 
   private void add(StatementKind kind, Phrase label, BigDecimal amount) {
-    lines.add(new StatementLine(kind, label, null, null, null, null, null, null, amount));
+    lines.add(new StatementLine(kind, label, null, null, null, null, null, null, null, null, null, amount));
   }
 
   private void sum(OrderSums sums) {

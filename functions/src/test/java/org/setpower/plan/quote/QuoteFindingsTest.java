@@ -627,7 +627,7 @@ class QuoteFindingsTest {
     String balance = ranges.calculate().rows(QuoteResults.SUMMARY).get(0).balance().toPlainString();
     assertThat(statement(ranges))
         .containsExactly(
-            "tube: late = 77.76",
+            "tube: late, 2 of 2 days charged at 18.00, less 10 % = 77.76",
             "battery: lost = 290.00",
             "Charges = 367.76",
             "Less security deposit = -1500.00",

@@ -199,6 +199,74 @@ class QuotePapersTest {
     assertThat(QuoteInputs.HOUSE.column("excess").help()).contains("each damaged piece");
   }
 
+  /** 12 days from 11 to 22 January, four of seven charged: kit 8, a man on set 12 (practice). */
+  @Test
+  void a_service_by_the_day_is_charged_every_day() {
+    Ranges ranges = example().set("house", 1, "daysPerWeek", 4);
+    ranges.set("order", 1, "out", day("2027-02-01"), "back", day("2027-02-12"));
+    ranges.row("items", "item", "operator", "type", "service", "basis", "day", "qty", 3);
+    ranges.set("items", 6, "rate", 320).set("items", 2, "agreedDays", "");
+    PlanResult result = ranges.calculate();
+    assertThat(result.rows(QuoteResults.ITEMS).get(1).daysCharged()).isEqualByComparingTo("8");
+    assertThat(result.rows(QuoteResults.ITEMS).get(5).daysCharged()).isEqualByComparingTo("12");
+    assertThat(result.rows(QuoteResults.ITEMS).get(5).amount()).isEqualByComparingTo("11520");
+    assertThat(words(result.rows(QuoteResults.CLOSING).get(0).text()))
+        .endsWith("Services by the day: every day.");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "2027-01-19, 2027-02-16, quote.outBeforeDate,    true",
+    "2026-02-01, 2026-02-16, quote.outFarBeforeDate, false",
+    "2027-02-01, 2028-02-16, quote.orderLong,        true",
+    "2027-02-01, 2027-05-16, quote.orderLong,        true"
+  })
+  void a_slip_in_the_dates_of_the_order_is_said_on_project(
+      String out, String back, String key, boolean mayIssue) {
+    Ranges ranges = example().set("order", 1, "out", day(out), "back", day(back));
+    PlanResult result = ranges.calculate();
+    assertThat(keys(result.rows(QuoteResults.ORDER).get(0).reasons())).contains(key);
+    assertThat(result.rows(QuoteResults.SUMMARY).get(0).mayIssue()).isEqualTo(mayIssue);
+    assertThat(keys(example().calculate().rows(QuoteResults.ORDER).get(0).reasons()))
+        .doesNotContain(key);
+  }
+
+  @Test
+  void what_is_lost_needs_no_day_and_what_came_back_does() {
+    Ranges ranges = example();
+    ranges.row("returns", "line", 2, "item", "battery", "qty", 1, "state", "lost");
+    assertThat(returned(ranges, 1).verdict()).isEqualTo(Verdict.CHECK);
+    assertThat(returned(ranges, 1).daysLate()).isZero();
+    assertThat(returned(ranges, 1).charged()).isEqualByComparingTo("500");
+    ranges.set("returns", 1, "state", "fine");
+    assertThat(keys(returned(ranges, 1).reasons())).containsExactly("input.blank");
+    assertThat(returned(ranges, 1).verdict()).isEqualTo(Verdict.STOP);
+  }
+
+  @Test
+  void a_waiver_names_the_blank_rule_alone() {
+    Ranges ranges = example().set("house", 1, "waiverTax", 0, "waivedLoss", "");
+    assertThat(ENGLISH.sentence(house(ranges), Locale.UK))
+        .isEqualTo(
+            "A damage waiver is charged and Loss with a waiver is blank, so the client is charged"
+                + " in full. Fill it in on Assumptions.");
+  }
+
+  private static Finding house(Ranges ranges) {
+    List<Finding> reasons = ranges.calculate().rows(QuoteResults.HOUSE).get(0).reasons();
+    assertThat(reasons).hasSize(1);
+    return reasons.get(0);
+  }
+
+  @Test
+  void the_statement_has_dates_and_rate_of_tax() {
+    Ranges ranges = example();
+    ranges.row("returns", "line", 2, "item", "battery", "qty", 10, "date", day("2027-02-18"));
+    assertThat(statement(ranges, 1).dueOn()).isEqualTo("2027-02-16");
+    assertThat(statement(ranges, 1).returnedOn()).isEqualTo("2027-02-18");
+    assertThat(statement(ranges, 1).taxRate()).isEqualByComparingTo("0.2");
+  }
+
   @Test
   void what_the_client_calls_it_is_found_in_equipment() {
     Ranges ranges = example().set("stock", 2, "also", "block; brick", "dayRate", 8.15);

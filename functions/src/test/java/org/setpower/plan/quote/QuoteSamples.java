@@ -112,6 +112,11 @@ final class QuoteSamples {
         .row("returns", "line", 2, "item", "battery", "qty", 10, "date", day("2028-02-16"));
   }
 
+  /** A quote whose hire has the year before. */
+  static Ranges backdated() {
+    return example().set("order", 1, "out", day("2026-02-01"), "back", day("2026-02-16"));
+  }
+
   /** Days by type: 28 January to 9 February of the invented production. */
   static Ranges byDayType() {
     Ranges ranges =

@@ -300,23 +300,30 @@ public final class RentalQuote implements PlanTemplate {
                 .address("houseAddress", false, "quoteRevision")
                 .labelled("houseTaxNumber", "hireOut")
                 .line("clientName", "hireBack")
-                .address("billingAddress", false, "inCurrency"),
+                .address("billingAddress", false, "inCurrency")
+                .labelled("bankAccount", "clientOrder"),
             book.list(
                     "statement",
                     "row",
                     "label",
                     "pieces",
-                    "daysLate",
+                    "dueOn",
+                    "returnedOn",
                     "fee",
+                    "taxRate",
                     "tax",
                     "charged",
                     "amount")
-                .width("row", 10)
+                .width("row", 9)
                 .width("label", 70)
-                .width("fee", 30)
-                .width("tax", 30)
-                .width("charged", 34)
-                .width("amount", 34)
+                .width("pieces", 12)
+                .width("dueOn", 27)
+                .width("returnedOn", 27)
+                .width("fee", 24)
+                .width("taxRate", 15)
+                .width("tax", 24)
+                .width("charged", 28)
+                .width("amount", 30)
                 .look("kind", "charges", CellStyle.SUM)
                 .look("kind", "to give back", CellStyle.TOTAL)
                 .look("kind", "to pay", CellStyle.TOTAL)
