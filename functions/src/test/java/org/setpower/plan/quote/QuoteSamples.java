@@ -109,6 +109,7 @@ final class QuoteSamples {
     return example()
         .set("stock", 2, "dayRate", 8.15)
         .set("items", 2, "rate", 81.5)
+        .set("items", 3, "rate", 0)
         .row("returns", "line", 2, "item", "battery", "qty", 10, "date", day("2028-02-16"));
   }
 
