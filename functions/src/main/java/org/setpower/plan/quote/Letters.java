@@ -48,6 +48,7 @@ final class Letters {
         order.revision(),
         order.replaces(),
         order.date(),
+        order.statedOn(),
         order.validUntil(),
         rules.currency().getCurrencyCode(),
         order.out(),

@@ -370,6 +370,12 @@ public record QuoteInputs(
               help = "Yes: what Returns does not list came back complete, fine and when due.")
           Boolean restBack,
       @Input(
+              key = "statedOn",
+              heading = "Date of return statement",
+              blank = "Blank: the return statement has no date.",
+              help = "Day on which it goes to the client.")
+          LocalDate statedOn,
+      @Input(
               key = "sentRevision",
               heading = "Exported as",
               blank = "Blank: not exported yet.",

@@ -684,6 +684,12 @@ public final class QuoteResults {
               rule = "As typed.")
           LocalDate quoteDate,
       @Result(
+              key = "statementDate",
+              heading = "Date",
+              from = {"order.statedOn", ISSUED},
+              rule = "As typed.")
+          LocalDate statementDate,
+      @Result(
               key = "valid",
               heading = "Valid until",
               from = {"order.validUntil", ISSUED},

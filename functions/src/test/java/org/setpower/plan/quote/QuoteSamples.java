@@ -65,6 +65,7 @@ final class QuoteSamples {
         .set("client", 1, "taxNumber", "T2", "site", "gaffer, telephone 2")
         .set("order", 1, "revision", "2", "replaces", "Q1 revision 1", "agreedDays", 6)
         .set("order", 1, "sentRevision", "Q1 / 2", "sentTotal", 100, "sentKey", 1)
+        .set("order", 1, "statedOn", day("2027-02-20"))
         .set("order", 1, "security", 1000, "insuredUntil", day("2027-02-10"), "taxName", "tax")
         .row("items", "item", "haze machine", "section", "lighting", "qty", 1, "rate", 45)
         .set("items", 6, "out", day("2027-02-02"), "back", day("2027-02-05"))

@@ -119,7 +119,8 @@ public final class RentalQuote implements PlanTemplate {
                 "security",
                 "insuredUntil",
                 "exchange",
-                "restBack"),
+                "restBack",
+                "statedOn"),
             book.lines("", "order", "verdict", "reasons"),
             book.fields(
                 "Client",
@@ -298,10 +299,11 @@ public final class RentalQuote implements PlanTemplate {
                 .titled("Return statement")
                 .line("houseName", "quoteNumber")
                 .address("houseAddress", false, "quoteRevision")
-                .labelled("houseTaxNumber", "hireOut")
-                .line("clientName", "hireBack")
-                .address("billingAddress", false, "inCurrency")
-                .labelled("bankAccount", "clientOrder"),
+                .labelled("houseTaxNumber", "statementDate")
+                .line("clientName", "hireOut")
+                .address("billingAddress", false, "hireBack")
+                .labelled("bankAccount", "inCurrency")
+                .line("", "clientOrder"),
             book.list(
                     "statement",
                     "row",
