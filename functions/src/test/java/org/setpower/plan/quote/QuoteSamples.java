@@ -111,12 +111,13 @@ final class QuoteSamples {
         .set("stock", 2, "dayRate", 8.15)
         .set("items", 2, "rate", 81.5)
         .set("items", 3, "rate", 0)
+        .set("order", 1, "date", day("2027-02-03"))
         .row("returns", "line", 2, "item", "battery", "qty", 10, "date", day("2028-02-16"));
   }
 
-  /** A quote whose hire has the year before. */
+  /** A quote whose hire has the year before, and months of it. */
   static Ranges backdated() {
-    return example().set("order", 1, "out", day("2026-02-01"), "back", day("2026-02-16"));
+    return example().set("order", 1, "out", day("2026-02-01"), "back", day("2026-06-16"));
   }
 
   /** Days by type: 28 January to 9 February of the invented production. */
