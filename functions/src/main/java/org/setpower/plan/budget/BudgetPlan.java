@@ -430,13 +430,7 @@ public final class BudgetPlan {
     Line typed = line.line();
     Phrase worked = line.isStruck() ? null : ReportText.worked(rules, line);
     return lineRow(
-        TotalKind.GROUP,
-        label,
-        typed.account(),
-        typed.department(),
-        worked,
-        sums,
-        line.changes());
+        TotalKind.GROUP, label, typed.account(), typed.department(), worked, sums, line.changes());
   }
 
   private static BudgetResults.LineRow lineRow(

@@ -22,8 +22,7 @@ record LateFee(BigDecimal amount, Phrase how) {
    * @param charged days of those that are late
    */
   static LateFee byDay(QuoteRules rules, BigDecimal charged, long late, BigDecimal rate) {
-    Phrase how =
-        PageText.LATE_BY_DAY.of(charged.doubleValue(), (double) late, shown(rules, rate));
+    Phrase how = PageText.LATE_BY_DAY.of(charged.doubleValue(), (double) late, shown(rules, rate));
     return new LateFee(rate.multiply(charged), how);
   }
 

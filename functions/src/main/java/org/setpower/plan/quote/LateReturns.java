@@ -107,9 +107,7 @@ final class LateReturns {
     } else if (line != null) {
       check(findings, line, typed);
     }
-    return findings.isEmpty()
-        ? charge(findings, line, typed)
-        : State.withheld(findings, line);
+    return findings.isEmpty() ? charge(findings, line, typed) : State.withheld(findings, line);
   }
 
   private static boolean isHired(QuoteLine line, Return typed) {

@@ -73,8 +73,7 @@ enum PageText {
   AND("{0}; {1}"),
   LATE("late"),
   LATE_BY_DAY("late, {0,number,0.##} of {1,number,0} days charged at {2}"),
-  LATE_BY_WEEK(
-      "late, hire of {0,number,0} days {1} less hire of {2,number,0} days {3}"),
+  LATE_BY_WEEK("late, hire of {0,number,0} days {1} less hire of {2,number,0} days {3}"),
   LATE_FREE("late, free of charge"),
   LESS("{0}, less {1,number,0.##} %"),
   LOST("lost"),

@@ -346,9 +346,7 @@ public final class QuotePlan {
                 inputs.picked(),
                 r ->
                     new QuoteResults.PickResult(
-                        verdict("picked", r),
-                        findings("picked", r),
-                        itemOf(r.value().line())))),
+                        verdict("picked", r), findings("picked", r), itemOf(r.value().line())))),
         new ResultRows<>(QuoteResults.RETURNS, returned),
         new ResultRows<>(QuoteResults.LETTER, List.of(letter)),
         new ResultRows<>(

@@ -159,8 +159,7 @@ final class QuoteRules {
   /** What the waiver covers is said to the client before he signs, not after the return. */
   private void judgeWaiver(String key, Object typed) {
     if (typed == null) {
-      houseFindings.add(
-          Finding.of(QuoteFinding.WAIVER_TERMS, QuoteInputs.HOUSE.column(key)));
+      houseFindings.add(Finding.of(QuoteFinding.WAIVER_TERMS, QuoteInputs.HOUSE.column(key)));
     }
   }
 

@@ -82,8 +82,7 @@ final class ReturnStatement {
 
   /** What came back late, lost or damaged, with what the amounts are made of. */
   private static Phrase what(Return typed, State state) {
-    Phrase late =
-        state.days() == 0 ? null : state.how() == null ? PageText.LATE.of() : state.how();
+    Phrase late = state.days() == 0 ? null : state.how() == null ? PageText.LATE.of() : state.how();
     Phrase pieces =
         typed.state() == ReturnState.LOST
             ? broken(state, PageText.LOST, PageText.LOST_EXCESS)
@@ -123,7 +122,9 @@ final class ReturnStatement {
   }
 
   private void add(StatementKind kind, Phrase label, BigDecimal amount) {
-    lines.add(new StatementLine(kind, label, null, null, null, null, null, null, null, null, null, amount));
+    lines.add(
+        new StatementLine(
+            kind, label, null, null, null, null, null, null, null, null, null, amount));
   }
 
   private void sum(OrderSums sums) {

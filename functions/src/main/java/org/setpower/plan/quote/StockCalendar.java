@@ -33,10 +33,7 @@ final class StockCalendar {
   record Peak(double qty, LocalDate day) {}
 
   StockCalendar(
-      QuoteRules rules,
-      PriceList list,
-      Collection<QuoteLine> lines,
-      InputRows<Booking> booked) {
+      QuoteRules rules, PriceList list, Collection<QuoteLine> lines, InputRows<Booking> booked) {
     this.list = list;
     turnaround = rules.turnaround();
     for (QuoteLine line : lines) {

@@ -145,8 +145,7 @@ class BudgetSlipsTest {
     PlanResult result = electricians().calculate();
     BudgetResults.LineRow row = result.rows(BudgetResults.BY_LINE).get(0);
     assertThat(new EnglishMessages().phrase(row.worked(), Locale.UK))
-        .isEqualTo(
-            "2 × 12 × 280.00 × 15 paid hours of 10, fringes 1,814.40, per diem 1,080.00");
+        .isEqualTo("2 × 12 × 280.00 × 15 paid hours of 10, fringes 1,814.40, per diem 1,080.00");
     assertThat(row.budget()).isEqualByComparingTo("12974.40");
     assertThat(row.account()).isEqualTo("3310");
     assertThat(row.department()).isEqualTo("electric");
@@ -176,7 +175,6 @@ class BudgetSlipsTest {
       assertThat(keys(ranges.set("lines", 1, "daysAway", away)))
           .doesNotContain(BudgetFinding.DAYS_AWAY_MANY);
     }
-    assertThat(keys(ranges.set("lines", 1, "daysAway", 24)))
-        .contains(BudgetFinding.DAYS_AWAY_MANY);
+    assertThat(keys(ranges.set("lines", 1, "daysAway", 24))).contains(BudgetFinding.DAYS_AWAY_MANY);
   }
 }

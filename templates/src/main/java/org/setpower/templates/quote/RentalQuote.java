@@ -354,14 +354,7 @@ public final class RentalQuote implements PlanTemplate {
         .with(
             head("Carnet list", 3, 5),
             book.list(
-                    "carnet",
-                    "number",
-                    "row",
-                    "item",
-                    "serials",
-                    "pieces",
-                    "weight",
-                    "value",
+                    "carnet", "number", "row", "item", "serials", "pieces", "weight", "value",
                     "origin")
                 .width("row", 10)
                 .width("item", 60)
