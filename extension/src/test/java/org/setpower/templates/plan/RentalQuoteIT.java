@@ -557,7 +557,7 @@ class RentalQuoteIT {
       assertThat(book.column("due.open")).containsExactly("0.0", "0.0");
       assertThat(book.column("statement.label"))
           .containsExactly(
-              "tube: late",
+              "tube: late, 2 of 2 days charged at 18.00, less 10 %",
               "battery: lost",
               "Charges",
               "Less security deposit",

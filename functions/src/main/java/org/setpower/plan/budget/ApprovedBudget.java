@@ -61,6 +61,9 @@ final class ApprovedBudget {
   /** What is wrong with the approval. */
   List<Finding> findings() {
     List<Finding> findings = new ArrayList<>();
+    if (rules.isDraft() && rules.project().approvedTotal() != null && rules.currency() != null) {
+      findings.add(Finding.of(BudgetFinding.APPROVAL_CLEARED, kept()));
+    }
     if (isKept()) {
       if (rules.project().approvedTotal() == null) {
         findings.add(Finding.of(BudgetFinding.APPROVED_OPEN));

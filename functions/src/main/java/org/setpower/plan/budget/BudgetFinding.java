@@ -63,6 +63,12 @@ public enum BudgetFinding implements FindingKey {
   SAVED("saved", Severity.CHECK),
   ADDED_LATER("addedLater", Severity.CHECK),
   STILL_DRAFT("draft", Severity.CHECK),
+  /** Arguments: × days, days of the production. */
+  DAYS_BEYOND("daysBeyond", Severity.CHECK),
+  /** Arguments: days away, days worked. */
+  DAYS_AWAY_MANY("daysAwayMany", Severity.CHECK),
+  /** Arguments: total approved before. */
+  APPROVAL_CLEARED("approved.cleared", Severity.CHECK),
   NO_PO("noPo", Severity.CHECK),
   NO_SUPPLIER("noSupplier", Severity.CHECK),
   NO_INVOICE("noInvoice", Severity.CHECK),

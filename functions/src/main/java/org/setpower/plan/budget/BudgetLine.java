@@ -19,6 +19,13 @@ final class BudgetLine {
   /** Hours of a day that hardly anybody works without overtime: common practice. */
   private static final double LONG_DAY = 10;
 
+  private static final int WEEK = 7;
+
+  /** Days on a calendar for each day worked: a week of five days has seven. */
+  private static final double REST = 1.4;
+
+  private static final int TRAVEL_DAYS = 2;
+
   private final InputRow<Line> row;
   private final Line line;
   private final BudgetRules rules;
@@ -141,6 +148,11 @@ final class BudgetLine {
     if (repeated && line.times() == null && !isInAll()) {
       add(BudgetFinding.TIMES_BLANK, line.unit().word());
     }
+    long days = rules.longestDays();
+    if (line.unit() == PriceUnit.DAY && line.times() != null && days > 0 && line.times() > days) {
+      add(BudgetFinding.DAYS_BEYOND, line.times(), (double) days);
+    }
+    judgeDaysAway();
     long weeks = rules.weeks();
     if (isByWeek() && line.times() != null && weeks > 0 && line.times() > 2 * weeks) {
       add(BudgetFinding.WEEKS_AS_DAYS, line.times(), (double) weeks);
@@ -153,6 +165,17 @@ final class BudgetLine {
             || line.perDiem() != null;
     if (!isCrew() && crewCells) {
       add(BudgetFinding.CREW_ONLY);
+    }
+  }
+
+  /** Days away are those of one person: with days of rest and travel hardly twice those worked. */
+  private void judgeDaysAway() {
+    boolean isByDays = isByPeriod() || isByHour() && line.hours() != null;
+    if (isCrew() && isByDays && line.daysAway() != null && line.times() != null) {
+      double worked = line.times() * (isByWeek() ? WEEK : 1);
+      if (line.daysAway() > worked * REST + TRAVEL_DAYS) {
+        add(BudgetFinding.DAYS_AWAY_MANY, line.daysAway(), worked);
+      }
     }
   }
 
@@ -362,6 +385,14 @@ final class BudgetLine {
     }
     BigDecimal covered = isByPeriod() ? Money.decimal(line.coveredHours()) : BigDecimal.ZERO;
     return rules.paidHours().paid(rules.paidHours().counted(line.hours(), covered));
+  }
+
+  /** The hours that the price is for where pay depends on hours; null where it is for one. */
+  Double hoursOfPrice() {
+    if (isByPeriod()) {
+      return line.coveredHours();
+    }
+    return isInAll() ? line.hours() : null;
   }
 
   /** On pay with overtime, up to the ceiling of each person; never on per diem. */

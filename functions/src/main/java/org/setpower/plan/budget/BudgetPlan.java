@@ -347,11 +347,11 @@ public final class BudgetPlan {
     for (BudgetLine line : lines.values()) {
       if (!gate.row(line.row().number()).fit()) {
         Phrase label = ReportText.label(line.line().description(), true);
-        rows.add(lineRow(TotalKind.WITHHELD, label, null, null));
+        rows.add(BudgetResults.BY_LINE.row(TotalKind.WITHHELD, label));
       } else if (!line.isQuiet()) {
         Phrase label = ReportText.label(line.line().description(), false);
         CostTotals.Sums sums = CostTotals.sums(line);
-        rows.add(lineRow(TotalKind.GROUP, label, sums, line.changes()));
+        rows.add(lineRow(line, label, sums));
       }
     }
     for (CostTotals.Row row : totals.belowLines()) {
@@ -362,7 +362,8 @@ public final class BudgetPlan {
             case TOTAL -> changes.subtract(totals.taken());
             default -> BigDecimal.ZERO;
           };
-      rows.add(lineRow(row.kind(), ReportText.label(row), row.sums(), later));
+      Phrase label = ReportText.label(row);
+      rows.add(lineRow(row.kind(), label, null, null, null, row.sums(), later));
     }
     return rows;
   }
@@ -425,20 +426,35 @@ public final class BudgetPlan {
     return rules.rounded(BudgetRules.decimal(line.line().paid()));
   }
 
+  private BudgetResults.LineRow lineRow(BudgetLine line, Phrase label, CostTotals.Sums sums) {
+    Line typed = line.line();
+    Phrase worked = line.isStruck() ? null : ReportText.worked(rules, line);
+    return lineRow(
+        TotalKind.GROUP, label, typed.account(), typed.department(), worked, sums, line.changes());
+  }
+
   private static BudgetResults.LineRow lineRow(
-      TotalKind kind, Phrase label, CostTotals.Sums s, BigDecimal changes) {
-    return s == null
-        ? BudgetResults.BY_LINE.row(kind, label)
-        : new BudgetResults.LineRow(
-            kind,
-            label,
-            s.budget().subtract(changes),
-            changes,
-            s.invoiced(),
-            s.open(),
-            s.costToDate(),
-            s.finalCost(),
-            s.variance());
+      TotalKind kind,
+      Phrase label,
+      String account,
+      String department,
+      Phrase worked,
+      CostTotals.Sums s,
+      BigDecimal changes) {
+    return new BudgetResults.LineRow(
+        kind,
+        label,
+        account,
+        department,
+        worked,
+        s.budget().subtract(changes),
+        changes,
+        s.invoiced(),
+        s.open(),
+        s.costToDate(),
+        s.toComplete(),
+        s.finalCost(),
+        s.variance());
   }
 
   private static void report(

@@ -443,6 +443,36 @@ public final class BudgetResults {
               rule = "Its description; struck lines on which nothing happened are left out.")
           Phrase label,
       @Result(
+              key = "account",
+              heading = "Account",
+              from = {"lines.account", LINES_ALL, "lines.reasons", "project.*"},
+              rule = "As typed.")
+          String account,
+      @Result(
+              key = "department",
+              heading = "Department",
+              from = {"lines.department", LINES_ALL, "lines.reasons", "project.*"},
+              rule = "As typed.")
+          String department,
+      @Result(
+              key = "worked",
+              heading = "Qty × days × price",
+              from = {
+                "lines.counted",
+                "lines.timesCharged",
+                "lines.paidHours",
+                "lines.fringes",
+                "lines.perDiems",
+                LINES_ALL,
+                "lines.reasons",
+                "counts.*",
+                "exchange.*",
+                "tiers.*",
+                "project.*"
+              },
+              rule = "How the planned amount comes about, as amounts are typed.")
+          Phrase worked,
+      @Result(
               key = "budget",
               heading = "Budget before changes",
               form = NumberForm.MONEY,
@@ -477,6 +507,13 @@ public final class BudgetResults {
               from = {"lines.costToDate", LINES_ALL, "lines.reasons", "project.*"},
               rule = "Invoiced and open commitment.")
           BigDecimal costToDate,
+      @Result(
+              key = "toComplete",
+              heading = "Estimate to complete",
+              form = NumberForm.MONEY,
+              from = {"lines.toComplete", LINES_ALL, "lines.reasons", "project.*"},
+              rule = "As under Budget lines.")
+          BigDecimal toComplete,
       @Result(
               key = "finalCost",
               heading = "Estimated final cost",

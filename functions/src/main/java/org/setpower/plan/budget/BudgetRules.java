@@ -229,7 +229,11 @@ final class BudgetRules {
         + " "
         + Objects.requireNonNullElse(project.columns(), TaxBasis.NET)
         + " "
-        + Objects.requireNonNullElse(project.amounts(), TypedAmounts.NET);
+        + Objects.requireNonNullElse(project.amounts(), TypedAmounts.NET)
+        + " "
+        + Objects.requireNonNullElse(project.tax(), 0.0)
+        + " "
+        + recoverable(project, currency).stripTrailingZeros().toPlainString();
   }
 
   List<Finding> findings() {
@@ -292,6 +296,18 @@ final class BudgetRules {
     return project.delivered() == null || project.back() == null || isBackFirst()
         ? 0
         : ChronoUnit.DAYS.between(project.delivered(), project.back()) + 1;
+  }
+
+  /** Days from the first to the last date of the production; 0 where they are not known. */
+  long longestDays() {
+    List<LocalDate> days =
+        Stream.of(project.delivered(), project.firstDay(), project.lastDay(), project.back())
+            .filter(Objects::nonNull)
+            .sorted()
+            .toList();
+    return days.size() < 2
+        ? 0
+        : ChronoUnit.DAYS.between(days.get(0), days.get(days.size() - 1)) + 1;
   }
 
   /** Weeks of the hire that are begun; 0 where its days are not known. */

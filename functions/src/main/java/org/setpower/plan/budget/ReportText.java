@@ -29,6 +29,11 @@ enum ReportText {
   WORKED_ABROAD(
       "{0,number,#,##0.##} × {1,number,#,##0.##} × {2,number,#,##0.00#} {3} at"
           + " {4,number,0.######}"),
+  PAID_HOURS("{0} × {1,number,0.##} paid hours"),
+  PAID_HOURS_OF("{0} × {1,number,0.##} paid hours of {2,number,0.##}"),
+  LESS("{0}, less {1,number,0.##} %"),
+  FRINGES("{0}, fringes {1}"),
+  PER_DIEM("{0}, per diem {1}"),
   CASH("Amounts in {0} with tax, without contingency"),
   CASH_AT("Amounts in {0} with tax, without contingency, still to pay from {1}");
 
@@ -89,8 +94,31 @@ enum ReportText {
     return Phrase.of(DEPOSIT.pattern, to);
   }
 
-  /** How a line is worked out, before discount and overtime. */
+  /** How the planned amount of a line comes about. */
   static Phrase worked(BudgetRules rules, BudgetLine line) {
+    BudgetLine.Plan plan = line.plan();
+    Phrase worked = multiplied(rules, line);
+    if (plan.paidHours() != null) {
+      double paid = plan.paidHours().doubleValue();
+      Double of = line.hoursOfPrice();
+      worked =
+          of == null
+              ? Phrase.of(PAID_HOURS.pattern, worked, paid)
+              : Phrase.of(PAID_HOURS_OF.pattern, worked, paid, of);
+    }
+    if (BudgetRules.decimal(line.line().discount()).signum() != 0) {
+      double share = BudgetRules.decimal(line.line().discount()).movePointRight(2).doubleValue();
+      worked = Phrase.of(LESS.pattern, worked, share);
+    }
+    if (plan.fringes().signum() != 0) {
+      worked = Phrase.of(FRINGES.pattern, worked, plan.fringes());
+    }
+    return plan.perDiems().signum() == 0
+        ? worked
+        : Phrase.of(PER_DIEM.pattern, worked, plan.perDiems());
+  }
+
+  private static Phrase multiplied(BudgetRules rules, BudgetLine line) {
     BudgetLine.Plan plan = line.plan();
     double counted = plan.counted().doubleValue();
     double times = plan.times().doubleValue();

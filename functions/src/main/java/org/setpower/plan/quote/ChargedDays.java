@@ -82,6 +82,13 @@ final class ChargedDays {
         || days.stream().anyMatch(d -> !d.date().isBefore(out) && !d.date().isAfter(back));
   }
 
+  /** Charged days of a service: those who work are paid each day, no cap of the kit holds. */
+  BigDecimal everyDay(LocalDate out, LocalDate back) {
+    return rules.counted() == DayCounting.BY_DATES
+        ? BigDecimal.valueOf(HireDays.calendar(out, back))
+        : count(out, back);
+  }
+
   /** Charged days from the day out to the day back, which are in order. */
   BigDecimal count(LocalDate out, LocalDate back) {
     double minDays = rules.minDays();

@@ -25,7 +25,6 @@ final class ClientDocument {
   private final QuoteRules rules;
   private final OrderSums sums;
   private final List<DocumentLine> lines = new ArrayList<>();
-  private int numbered;
   private boolean hasNetPrices;
 
   private ClientDocument(QuoteRules rules, OrderSums sums) {
@@ -42,7 +41,6 @@ final class ClientDocument {
             sorted,
             LineKind.NOT_ISSUED,
             PageText.PLAIN.of(sorted.get(0)),
-            null,
             null,
             null,
             null,
@@ -248,7 +246,6 @@ final class ClientDocument {
             kind,
             label,
             null,
-            null,
             text,
             null,
             null,
@@ -283,7 +280,6 @@ final class ClientDocument {
             List.of(),
             kind,
             label(line),
-            ++numbered,
             line.row().number(),
             item.item(),
             item.insteadOf(),

@@ -12,9 +12,10 @@ import java.util.Optional;
 import org.setpower.hire.Money;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.common.InputRows;
+import org.setpower.plan.common.Phrase;
+import org.setpower.plan.finding.CommonFinding;
 import org.setpower.plan.finding.Finding;
 import org.setpower.plan.finding.FindingKey;
-import org.setpower.plan.finding.Identity;
 import org.setpower.plan.quote.QuoteInputs.Return;
 import org.setpower.plan.quote.terms.RateBasis;
 import org.setpower.plan.quote.terms.ReturnState;
@@ -35,20 +36,36 @@ final class LateReturns {
    * A return.
    *
    * @param line row of the quote; null where it is not known
+   * @param on the day of return; of a loss without one the day due
    * @param days late, counted even where they cost nothing; null where not known
    * @param fee net, after the discounts of the hire
+   * @param how the fee came about; null where there is none
    * @param tax on the fee
-   * @param charged for the pieces: as typed, or the value of what is lost; null where not known
+   * @param damage or loss in full; null where nothing is, or nobody knows yet
+   * @param charged for the pieces: the damage or loss, at most the excess; null where not known
    * @param subCost what the other house charges for late days; null for our own
    */
   record State(
       List<Finding> findings,
       QuoteLine line,
+      LocalDate on,
       Long days,
       BigDecimal fee,
+      Phrase how,
       BigDecimal tax,
+      BigDecimal damage,
       BigDecimal charged,
-      BigDecimal subCost) {}
+      BigDecimal subCost) {
+    /** Of a return that a stop holds back. */
+    private static State withheld(List<Finding> findings, QuoteLine line) {
+      return new State(findings, line, null, null, null, null, null, null, null, null);
+    }
+
+    /** Whether the client pays less than the damage. */
+    boolean isLimited() {
+      return charged != null && damage != null && charged.compareTo(damage) < 0;
+    }
+  }
 
   LateReturns(
       QuoteRules rules,
@@ -78,18 +95,19 @@ final class LateReturns {
     List<Finding> findings = new ArrayList<>(row.findings());
     Return typed = row.value();
     QuoteLine line = typed.line() == null ? null : lines.get(number(typed));
+    if (!row.cells().containsKey("date") && typed.state() != ReturnState.LOST) {
+      add(findings, CommonFinding.BLANK_CELL, QuoteInputs.RETURNS.column("date"));
+    }
     if (typed.line() != null && !isHired(line, typed)) {
       add(findings, QuoteFinding.RETURN_LINE, typed.line());
       line = null;
-    } else if (line != null && typed.item() != null && !isSame(line, typed)) {
+    } else if (line != null && typed.item() != null && !line.isCalled(typed.item())) {
       String item = line.item().item() == null ? "—" : line.item().item();
       add(findings, QuoteFinding.RETURN_ITEM, typed.line(), item);
     } else if (line != null) {
       check(findings, line, typed);
     }
-    return findings.isEmpty()
-        ? charge(findings, line, typed)
-        : new State(findings, line, null, null, null, null, null);
+    return findings.isEmpty() ? charge(findings, line, typed) : State.withheld(findings, line);
   }
 
   private static boolean isHired(QuoteLine line, Return typed) {
@@ -97,11 +115,6 @@ final class LateReturns {
         && line.isHired()
         && line.isOrdered()
         && typed.line() == Math.rint(typed.line());
-  }
-
-  private static boolean isSame(QuoteLine line, Return typed) {
-    String own = Identity.of(line.item().item());
-    return own.equals(Identity.of(typed.item()));
   }
 
   private static void add(List<Finding> findings, FindingKey key, Object... arguments) {
@@ -137,22 +150,24 @@ final class LateReturns {
     if (!rules.stops().isEmpty()) {
       // the cause stands there, once
       findings.addAll(rules.stops());
-      return new State(findings, line, null, null, null, null, null);
+      return State.withheld(findings, line);
     }
     if (line.back() == null || line.amount() == null && line.basis() != RateBasis.ON_REQUEST) {
       add(findings, QuoteFinding.RETURN_NO_PRICE, (double) line.row().number());
-      return new State(findings, line, null, null, null, null, null);
+      return State.withheld(findings, line);
     }
-    long days = Math.max(0, ChronoUnit.DAYS.between(line.back(), typed.date()));
+    LocalDate on = typed.date() == null ? line.back() : typed.date();
+    long days = Math.max(0, ChronoUnit.DAYS.between(line.back(), on));
+    LateFee late = null;
     BigDecimal fee = null;
     BigDecimal subCost = null;
     if (days > 0) {
-      subCost = line.lateSubCost(typed.qty(), typed.date()).orElse(null);
+      subCost = line.lateSubCost(typed.qty(), on).orElse(null);
       if (subCost != null) {
         add(findings, QuoteFinding.RETURN_SUB_HIRE, (double) days, subCost);
       }
-      Optional<BigDecimal> charged = line.lateFee(typed.qty(), typed.date());
-      fee = charged.orElse(null);
+      late = line.lateFee(typed.qty(), on).orElse(null);
+      fee = late == null ? null : late.amount();
       if (fee == null) {
         add(findings, QuoteFinding.RETURN_NO_PRICE, (double) line.row().number());
       } else if (fee.signum() == 0) {
@@ -163,17 +178,21 @@ final class LateReturns {
       }
     }
     BigDecimal tax = fee == null ? null : rules.rounded(fee.multiply(line.tax().share()));
-    addSame(findings, line, typed);
-    return new State(findings, line, days, fee, tax, charged(findings, line, typed), subCost);
+    addSame(findings, line, on);
+    BigDecimal damage = damage(findings, line, typed);
+    BigDecimal charged =
+        damage == null || !rules.isWaived() ? damage : waived(findings, typed, damage);
+    Phrase how = late == null ? null : late.how();
+    return new State(findings, line, on, days, fee, how, tax, damage, charged, subCost);
   }
 
   /** Of several rows with the item the day due may show which is meant; else the number alone. */
-  private void addSame(List<Finding> findings, QuoteLine line, Return typed) {
+  private void addSame(List<Finding> findings, QuoteLine line, LocalDate on) {
     boolean isShown =
-        typed.date().equals(line.back())
+        on.equals(line.back())
             && lines.values().stream()
                 .filter(l -> l != line && PickedRows.isSame(l, line))
-                .noneMatch(l -> typed.date().equals(l.back()));
+                .noneMatch(l -> on.equals(l.back()));
     if (!isShown) {
       PickedRows.others(lines, line)
           .ifPresent(o -> add(findings, QuoteFinding.RETURN_SAME_ITEM, rowOf(line), o));
@@ -184,8 +203,8 @@ final class LateReturns {
     return line.row().number();
   }
 
-  /** What is charged for the pieces themselves; null where nothing is, or nobody knows yet. */
-  private BigDecimal charged(List<Finding> findings, QuoteLine line, Return typed) {
+  /** What the pieces themselves cost; null where nothing is charged, or nobody knows yet. */
+  private BigDecimal damage(List<Finding> findings, QuoteLine line, Return typed) {
     boolean isKnown = typed.charge() != null && rules.currency() != null;
     BigDecimal charged = isKnown ? rules.rounded(Money.decimal(typed.charge())) : null;
     if (typed.state() == ReturnState.LOST) {
@@ -194,10 +213,13 @@ final class LateReturns {
     } else if (typed.state() == ReturnState.DAMAGED && charged == null) {
       add(findings, QuoteFinding.DAMAGED, typed.qty());
     }
-    return charged == null || !rules.isWaived() ? charged : waived(findings, typed, charged);
+    return charged;
   }
 
-  /** What is charged to a client who pays the waiver; in full where the house has no rule. */
+  /**
+   * What is charged to a client who pays the waiver: the excess of each piece at most, and in full
+   * where the house has no rule. Of several pieces in a row nobody knows which is damaged how.
+   */
   private BigDecimal waived(List<Finding> findings, Return typed, BigDecimal charged) {
     boolean isLost = typed.state() == ReturnState.LOST;
     if (!isLost && typed.state() != ReturnState.DAMAGED) {
@@ -214,10 +236,11 @@ final class LateReturns {
       add(findings, QuoteFinding.RETURN_NO_EXCESS);
       return charged;
     }
+    BigDecimal most = rules.rounded(excess.get().multiply(Money.decimal(typed.qty())));
     if (charged.compareTo(excess.get()) > 0) {
-      add(findings, QuoteFinding.RETURN_EXCESS, charged, excess.get());
+      add(findings, QuoteFinding.RETURN_EXCESS, charged, charged.min(most), excess.get());
     }
-    return charged.min(excess.get());
+    return charged.min(most);
   }
 
   /** Pieces out are those back and those missing, once something has come back. */

@@ -48,6 +48,7 @@ final class Letters {
         order.revision(),
         order.replaces(),
         order.date(),
+        order.statedOn(),
         order.validUntil(),
         rules.currency().getCurrencyCode(),
         order.out(),
@@ -115,12 +116,13 @@ final class Letters {
   /** How days are charged, in words: as agreed, and the rule only where some row follows it. */
   private static Phrase days(QuoteRules rules, List<QuoteLine> fit) {
     List<QuoteLine> byDay = fit.stream().filter(l -> l.basis() == RateBasis.DAY).toList();
+    boolean isServedByDay =
+        rules.counted() == DayCounting.BY_DATES
+            && byDay.stream().anyMatch(l -> l.type() == LineType.SERVICE && isByRule(l));
+    Phrase rule = isServedByDay ? PageText.SERVICES_EVERY_DAY.of(daysRule(rules)) : daysRule(rules);
     boolean isAgreed = byDay.stream().anyMatch(QuoteLine::isAsAgreedForOrder);
     boolean isAgreedByRow = byDay.stream().anyMatch(l -> l.item().agreedDays() != null);
-    boolean isByRule =
-        byDay.isEmpty()
-            || byDay.stream()
-                .anyMatch(l -> !l.isAsAgreedForOrder() && l.item().agreedDays() == null);
+    boolean isByRule = byDay.isEmpty() || byDay.stream().anyMatch(Letters::isByRule);
     Phrase agreed;
     if (isAgreed) {
       PageText how = isAgreedByRow ? PageText.AGREED_MOSTLY : PageText.AGREED;
@@ -128,9 +130,13 @@ final class Letters {
     } else if (isAgreedByRow) {
       agreed = (isByRule ? PageText.AGREED_IN_SOME : PageText.AGREED_BY_ROW).of();
     } else {
-      return PageText.DAYS.of(daysRule(rules));
+      return PageText.DAYS.of(rule);
     }
-    return PageText.DAYS.of(isByRule ? PageText.AGREED_ELSE.of(agreed, daysRule(rules)) : agreed);
+    return PageText.DAYS.of(isByRule ? PageText.AGREED_ELSE.of(agreed, rule) : agreed);
+  }
+
+  private static boolean isByRule(QuoteLine line) {
+    return !line.isAsAgreedForOrder() && line.item().agreedDays() == null;
   }
 
   /** The rule of the house, in words. */

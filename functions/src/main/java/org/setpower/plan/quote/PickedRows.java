@@ -11,7 +11,6 @@ import java.util.stream.Collectors;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.common.InputRows;
 import org.setpower.plan.finding.Finding;
-import org.setpower.plan.finding.Identity;
 import org.setpower.plan.quote.QuoteInputs.Pick;
 
 /** What was picked for each row of the quote: pieces, serials, whether it goes on the carnet. */
@@ -55,7 +54,7 @@ final class PickedRows {
       wrong.add(Finding.of(QuoteFinding.PICK_NOT_ORDERED, pick.line()));
     } else if (twice.contains(number(pick))) {
       wrong.add(Finding.of(QuoteFinding.PICK_TWICE, pick.line()));
-    } else if (!Identity.of(line.item().item()).equals(Identity.of(pick.item()))) {
+    } else if (pick.item() != null && !line.isCalled(pick.item())) {
       String item = line.item().item() == null ? "—" : line.item().item();
       wrong.add(Finding.of(QuoteFinding.RETURN_ITEM, pick.line(), item));
     } else if (wrong.isEmpty()) {
@@ -90,7 +89,7 @@ final class PickedRows {
   }
 
   static boolean isSame(QuoteLine one, QuoteLine other) {
-    return Identity.of(one.item().item()).equals(Identity.of(other.item().item()));
+    return one.identity().equals(other.identity());
   }
 
   /** The numbers of the other ordered rows with the item of a row; empty without one. */

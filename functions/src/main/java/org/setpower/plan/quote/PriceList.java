@@ -20,9 +20,10 @@ final class PriceList {
   private final Gate<InputRow<Stock>> gate;
   private final Map<String, InputRow<Stock>> known = new HashMap<>();
   private final Set<String> unclear = new HashSet<>();
+  private final ItemNames names;
 
   PriceList(InputRows<Stock> rows) {
-    ItemNames names = new ItemNames(rows.filled().map(r -> named(r.value())).toList());
+    names = new ItemNames(rows.filled().map(r -> named(r.value())).toList());
     gate =
         new Gate<>(
             rows.filled()
@@ -59,11 +60,16 @@ final class PriceList {
     return gate;
   }
 
+  /** What an item is known by, whichever of its names is typed. */
+  String identity(String item) {
+    return Identity.of(names.of(item));
+  }
+
   Optional<Stock> of(String item) {
-    return Optional.ofNullable(known.get(Identity.of(item))).map(InputRow::value);
+    return Optional.ofNullable(known.get(identity(item))).map(InputRow::value);
   }
 
   boolean isUnclear(String item) {
-    return unclear.contains(Identity.of(item));
+    return unclear.contains(identity(item));
   }
 }

@@ -26,11 +26,18 @@ public enum QuoteFinding implements FindingKey {
   /** Arguments: out, back. */
   NOT_SCHEDULED("notScheduled", Severity.STOP),
   TAX_REASON("taxReason", Severity.CHECK),
+  /** Arguments: out, date of the quote. */
+  OUT_BEFORE_DATE("outBeforeDate", Severity.CHECK),
+  /** Arguments: out, date of the quote. */
+  OUT_FAR_BEFORE_DATE("outFarBeforeDate", Severity.STOP),
+  /** Arguments: days, out, back. */
+  ORDER_LONG("orderLong", Severity.CHECK),
   /** Arguments: rate in per cent. */
   TAX_ODD("taxOdd", Severity.CHECK),
   /** Arguments: price by the day, by the week. */
   DEARER_BY_DAY("dearerByDay", Severity.CHECK),
   WAIVER_TAX("waiverTax", Severity.CHECK),
+  /** Arguments: heading. */
   WAIVER_TERMS("waiverTerms", Severity.CHECK),
   /** Arguments: date, out of the order, back of the order. */
   ROW_OUTSIDE("row.outside", Severity.CHECK),
@@ -102,15 +109,15 @@ public enum QuoteFinding implements FindingKey {
   RETURN_TOO_MANY("return.many", Severity.STOP),
   /** Arguments: row, other rows with the item. */
   RETURN_SAME_ITEM("return.same", Severity.CHECK),
-  /** Arguments: damage, excess. */
+  /** Arguments: damage, what is charged, excess of one piece. */
   RETURN_EXCESS("return.excess", Severity.CHECK),
   RETURN_NO_EXCESS("return.noExcess", Severity.CHECK),
   RETURN_LOSS_RULE("return.lossRule", Severity.CHECK),
   /** Arguments: days, cost. */
   RETURN_SUB_HIRE("return.subHire", Severity.CHECK),
-  /** Arguments: returned, out. */
   /** Arguments: date, day due. */
   RETURN_FAR("return.far", Severity.STOP),
+  /** Arguments: returned, out. */
   RETURN_EARLY("return.early", Severity.STOP),
   /** Arguments: row. */
   RETURN_NO_PRICE("return.price", Severity.STOP),

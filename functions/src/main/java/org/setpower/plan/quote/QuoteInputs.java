@@ -134,7 +134,7 @@ public record QuoteInputs(
               min = 0,
               max = 10_000_000,
               blank = "Blank: damage is charged in full, check.",
-              help = "Most charged for damage in one row of Returns where a waiver is paid.")
+              help = "Most charged for each damaged piece where a waiver is paid.")
           Double excess,
       @Input(
               key = "waivedLoss",
@@ -369,6 +369,12 @@ public record QuoteInputs(
               blank = "Blank: only what Returns lists came back.",
               help = "Yes: what Returns does not list came back complete, fine and when due.")
           Boolean restBack,
+      @Input(
+              key = "statedOn",
+              heading = "Date of return statement",
+              blank = "Blank: the return statement has no date.",
+              help = "Day on which it goes to the client.")
+          LocalDate statedOn,
       @Input(
               key = "sentRevision",
               heading = "Exported as",
@@ -657,7 +663,8 @@ public record QuoteInputs(
       @Input(
               key = "item",
               heading = "Item",
-              help = "As in that row: it shows that the number still fits.")
+              blank = "Blank: that of the row.",
+              help = "As in that row: typed, it shows that the number still fits.")
           String item,
       @Input(
               key = "qty",
@@ -696,7 +703,8 @@ public record QuoteInputs(
       @Input(
               key = "item",
               heading = "Item",
-              help = "As in that row: it shows that the number still fits.")
+              blank = "Blank: that of the row.",
+              help = "As in that row: typed, it shows that the number still fits.")
           String item,
       @Input(
               key = "qty",
@@ -706,7 +714,11 @@ public record QuoteInputs(
               max = 99_999,
               help = "Pieces of this row that came back so.")
           Double qty,
-      @Input(key = "date", heading = "Returned", help = "Day on which they came back.")
+      @Input(
+              key = "date",
+              heading = "Returned",
+              blank = "Blank: where lost, the day due; else stop.",
+              help = "Day on which they came back.")
           LocalDate date,
       @Input(key = "state", heading = "State", blank = "Blank: fine.") ReturnState state,
       @Input(
@@ -717,7 +729,7 @@ public record QuoteInputs(
               max = 10_000_000,
               blank = "Blank: the replacement value where lost; open where damaged.",
               help =
-                  "For these pieces, in the quote's currency, without tax: repair, cleaning, loss.")
+                  "For all these pieces, in the quote's currency, without tax. Pieces with other damage: another row.")
           Double charge) {}
 
   /** Terms on the quote. */

@@ -29,6 +29,7 @@ final class QuoteLine {
   private final Item item;
   private final QuoteRules rules;
   private final ChargedDays charged;
+  private final PriceList list;
   private final Stock stock;
   private final List<Finding> findings = new ArrayList<>();
   private final LocalDate out;
@@ -48,12 +49,13 @@ final class QuoteLine {
     this.item = row.value();
     this.rules = rules;
     this.charged = charged;
+    this.list = list;
     this.stock = list.of(item.item()).orElse(null);
     this.basis = judgedBasis();
     out = date("out", item.out(), rules.order().out());
     back = date("back", item.back(), rules.order().back());
     if (!isDropped()) {
-      judge(list);
+      judge();
     }
     if (!isDropped() && row.findings().isEmpty() && rules.stops().isEmpty() && datesAreRight()) {
       price();
@@ -79,7 +81,7 @@ final class QuoteLine {
     findings.add(Finding.of(key, arguments));
   }
 
-  private void judge(PriceList list) {
+  private void judge() {
     if (row.cells().containsKey("out") || row.cells().containsKey("back")) {
       QuoteRules.dates(out, back).ifPresent(findings::add);
       outside(item.out()).or(() -> outside(item.back())).ifPresent(findings::add);
@@ -161,7 +163,8 @@ final class QuoteLine {
         add(QuoteFinding.NOT_SCHEDULED, out, back);
         return;
       }
-      ruleDays = charged.count(out, back);
+      ruleDays =
+          type() == LineType.SERVICE ? charged.everyDay(out, back) : charged.count(out, back);
       days = agreed().orElse(ruleDays);
     } else if (basis == RateBasis.WEEK) {
       ruleDays = BigDecimal.valueOf(HireDays.calendar(out, back));
@@ -335,27 +338,32 @@ final class QuoteLine {
    * What so many pieces returned after the day due cost more: the same rule to the day of return,
    * less the rule to the day due, with the discounts of the hire. Empty where the row has no price.
    */
-  Optional<BigDecimal> lateFee(Double pieces, LocalDate returned) {
-    if (amount == null || basis == RateBasis.ONCE) {
-      return basis == RateBasis.ONCE && amount != null
-          ? Optional.of(rules.rounded(BigDecimal.ZERO))
-          : Optional.empty();
+  Optional<LateFee> lateFee(Double pieces, LocalDate returned) {
+    if (amount == null) {
+      return Optional.empty();
     }
-    BigDecimal more;
+    if (basis == RateBasis.ONCE) {
+      return Optional.of(LateFee.none(rules));
+    }
+    long late = ChronoUnit.DAYS.between(back, returned);
+    LateFee fee;
     if (rules.everyLateDay() && rate != null) {
-      more = rate.multiply(BigDecimal.valueOf(ChronoUnit.DAYS.between(back, returned)));
+      fee = LateFee.byDay(rules, BigDecimal.valueOf(late), late, rate);
     } else if (basis == RateBasis.DAY) {
-      more = rate.multiply(charged.count(out, returned).subtract(charged.count(out, back)));
+      BigDecimal days = charged.count(out, returned).subtract(charged.count(out, back));
+      fee = LateFee.byDay(rules, days, late, rate);
     } else {
-      more =
-          HireWeeks.price(out, returned, rules.weekend(), weeks)
-              .subtract(HireWeeks.price(out, back, rules.weekend(), weeks));
+      fee =
+          LateFee.byWeek(
+              rules,
+              HireDays.calendar(out, returned),
+              HireWeeks.price(out, returned, rules.weekend(), weeks),
+              HireDays.calendar(out, back),
+              HireWeeks.price(out, back, rules.weekend(), weeks));
     }
-    BigDecimal full =
-        more.multiply(Money.decimal(pieces)).multiply(QuoteRules.rest(item.discount()));
+    LateFee own = fee.less(item.discount());
     return Optional.of(
-        rules.rounded(
-            isDiscounted() ? full.multiply(QuoteRules.rest(rules.order().discount())) : full));
+        (isDiscounted() ? own.less(rules.order().discount()) : own).of(rules, pieces));
   }
 
   /** What the other house charges for pieces that are late; empty for our own. */
@@ -425,6 +433,16 @@ final class QuoteLine {
 
   boolean isDropped() {
     return item.order() == OrderStatus.DROPPED;
+  }
+
+  /** What it is known by in stock, whichever of its names is typed. */
+  String identity() {
+    return list.identity(item.item());
+  }
+
+  /** Whether a name is one of its own. */
+  boolean isCalled(String name) {
+    return identity().equals(list.identity(name));
   }
 
   /** Whether it has pieces. */

@@ -66,16 +66,12 @@ public final class QuotePlan {
             inputs.client().rows().get(0),
             inputs.order().rows().get(0));
     charged = new ChargedDays(rules, inputs.schedule(), inputs.shares());
-    boolean isSaid = rules.house().excess() != null && rules.house().waivedLoss() != null;
-    if (rules.isWaived() && !isSaid) {
-      rules.houseFindings().add(Finding.of(QuoteFinding.WAIVER_TERMS));
-    }
     list = new PriceList(inputs.stock());
     inputs
         .items()
         .filled()
         .forEach(r -> lines.put(r.number(), new QuoteLine(r, rules, charged, list)));
-    calendar = new StockCalendar(rules, lines.values(), inputs.booked());
+    calendar = new StockCalendar(rules, list, lines.values(), inputs.booked());
     picked = new PickedRows(lines, inputs.picked());
     returns = new LateReturns(rules, lines, picked, inputs.returns());
     lines.values().forEach(this::judgeShelf);
@@ -193,7 +189,8 @@ public final class QuotePlan {
         .returns()
         .filled()
         .filter(r -> returns.state(r.number()).days() != null)
-        .forEach(r -> days.add(r.value().date()));
+        .map(r -> returns.state(r.number()).on())
+        .forEach(days::add);
     return days.stream().max(Comparator.naturalOrder());
   }
 
@@ -347,7 +344,9 @@ public final class QuotePlan {
             QuoteResults.PICKED,
             align(
                 inputs.picked(),
-                r -> new QuoteResults.PickResult(verdict("picked", r), findings("picked", r)))),
+                r ->
+                    new QuoteResults.PickResult(
+                        verdict("picked", r), findings("picked", r), itemOf(r.value().line())))),
         new ResultRows<>(QuoteResults.RETURNS, returned),
         new ResultRows<>(QuoteResults.LETTER, List.of(letter)),
         new ResultRows<>(
@@ -443,11 +442,19 @@ public final class QuotePlan {
     return new QuoteResults.ReturnResult(
         verdict("returns", row),
         findings("returns", row),
+        itemOf(row.value().line()),
         state.days(),
         state.fee(),
         state.tax(),
         state.charged(),
         state.subCost());
+  }
+
+  /** The item of the row that a number names; null without such a row. */
+  private String itemOf(Double number) {
+    boolean isWhole = number != null && number == Math.rint(number);
+    QuoteLine line = isWhole ? lines.get(number.intValue()) : null;
+    return line == null ? null : line.item().item();
   }
 
   private List<QuoteResults.TaxLine> taxes() {

@@ -333,6 +333,9 @@ public final class QuoteResults {
                 "items.subFrom",
                 "order.out",
                 "order.back",
+                "items.order",
+                "stock.item",
+                "stock.also",
                 "booked.*",
                 "house.turnaround"
               },
@@ -454,10 +457,17 @@ public final class QuoteResults {
                 "items.qty",
                 "items.order",
                 "stock.origin",
-                "stock.item"
+                "stock.item",
+                "stock.also"
               },
               rule = "What is wrong with the row, picked otherwise, no origin.")
-          List<Finding> reasons) {}
+          List<Finding> reasons,
+      @Result(
+              key = "itemOf",
+              heading = "Item on Quote",
+              from = {"picked.line", "items.item"},
+              rule = "Of the row with this number.")
+          String itemOf) {}
 
   /** Beside a return. */
   @Table(key = "returns", heading = "Returns", rows = 300)
@@ -479,11 +489,18 @@ public final class QuoteResults {
                 "items.reasons",
                 "stock.item",
                 "stock.value",
+                "stock.also",
                 HOUSE_ALL,
                 ORDER_ALL
               },
               rule = "What is wrong with the row, late, lost or damaged.")
           List<Finding> reasons,
+      @Result(
+              key = "itemOf",
+              heading = "Item on Quote",
+              from = {"returns.line", "items.item"},
+              rule = "Of the row with this number.")
+          String itemOf,
       @Result(
               key = "daysLate",
               heading = "Days late",
@@ -667,6 +684,12 @@ public final class QuoteResults {
               rule = "As typed.")
           LocalDate quoteDate,
       @Result(
+              key = "statementDate",
+              heading = "Date",
+              from = {"order.statedOn", ISSUED},
+              rule = "As typed.")
+          LocalDate statementDate,
+      @Result(
               key = "valid",
               heading = "Valid until",
               from = {"order.validUntil", ISSUED},
@@ -813,14 +836,8 @@ public final class QuoteResults {
               rule = "What the line is, with the figures it is made of.")
           Phrase label,
       @Result(
-              key = "number",
-              heading = "No.",
-              from = {"items.item", ISSUED, ITEMS_ALL},
-              rule = "Counted in the order of the page.")
-          Integer number,
-      @Result(
               key = "row",
-              heading = "Row",
+              heading = "No.",
               from = {"items.item", ISSUED, ITEMS_ALL},
               rule = "Row of the quote.")
           Integer row,
@@ -885,7 +902,7 @@ public final class QuoteResults {
           BigDecimal rate,
       @Result(
               key = "price",
-              heading = "Rate",
+              heading = "Price",
               form = NumberForm.MONEY,
               from = {"items.rateUsed", "items.firstWeek", ISSUED},
               rule = "A day, the first week, or once.")
@@ -1152,7 +1169,7 @@ public final class QuoteResults {
           PaperKind kind,
       @Result(
               key = "row",
-              heading = "Row",
+              heading = "No.",
               from = {"papers.reasons", "items.reasons", "document.reasons", ITEMS_ALL},
               rule = "Row of the quote.")
           Integer row,
@@ -1268,7 +1285,7 @@ public final class QuoteResults {
           PaperKind kind,
       @Result(
               key = "row",
-              heading = "Row",
+              heading = "No.",
               from = {"papers.reasons", "items.reasons", ITEMS_ALL, ORDER_ALL, HOUSE_ALL},
               rule = "Row of the quote.")
           Integer row,
@@ -1361,10 +1378,24 @@ public final class QuoteResults {
           Phrase label,
       @Result(
               key = "row",
-              heading = "Row",
+              heading = "No.",
               from = {"statement.kind", "returns.line"},
               rule = "Row of the quote.")
           Integer row,
+      @Result(
+              key = "dueOn",
+              heading = "Due back",
+              form = NumberForm.DAY,
+              from = {"statement.kind", "items.backOn", "returns.line"},
+              rule = "Back of the row, else of the order.")
+          LocalDate dueOn,
+      @Result(
+              key = "returnedOn",
+              heading = "Returned",
+              form = NumberForm.DAY,
+              from = {"statement.kind", "returns.date", "returns.state", "items.backOn"},
+              rule = "As typed; of a loss without a day the day due.")
+          LocalDate returnedOn,
       @Result(
               key = "pieces",
               heading = "Qty",
@@ -1393,6 +1424,13 @@ public final class QuoteResults {
               from = {"statement.kind", "returns.feeTax"},
               rule = "At the rate of the row, rounded.")
           BigDecimal tax,
+      @Result(
+              key = "taxRate",
+              heading = "Tax rate",
+              form = NumberForm.FINE_SHARE,
+              from = {"statement.fee", "items.tax", "order.tax", "returns.line"},
+              rule = "Of the late fee; what is lost or damaged is not taxed here.")
+          BigDecimal taxRate,
       @Result(
               key = "charged",
               heading = "Loss, damage",
@@ -1426,7 +1464,7 @@ public final class QuoteResults {
           PaperKind kind,
       @Result(
               key = "row",
-              heading = "Row",
+              heading = "No.",
               from = {"papers.reasons", "items.reasons", "document.reasons", ITEMS_ALL},
               rule = "Row of the quote.")
           Integer row,
@@ -1507,7 +1545,7 @@ public final class QuoteResults {
           PaperKind kind,
       @Result(
               key = "number",
-              heading = "Number",
+              heading = "Item no.",
               from = {
                 "papers.reasons",
                 "picked.carnet",
@@ -1522,7 +1560,7 @@ public final class QuoteResults {
           Integer number,
       @Result(
               key = "row",
-              heading = "Row",
+              heading = "No.",
               from = {
                 "papers.reasons",
                 "picked.carnet",

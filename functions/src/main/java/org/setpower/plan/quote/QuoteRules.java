@@ -31,6 +31,12 @@ final class QuoteRules {
 
   // Sales taxes of one rate stand between these (from memory: 2.1 % is the least reduced rate of
   // VAT in use, 27 % the highest standard rate); another is more likely a slip than a tax.
+  /** A quote so many days younger than its hire has a wrong year. */
+  private static final int FAR_DAYS = 183;
+
+  /** A hire of more days is rare, and one with a wrong year or month is longer. */
+  private static final int LONG_DAYS = 92;
+
   private static final double LEAST_TAX = 0.021;
   private static final double MOST_TAX = 0.27;
 
@@ -116,6 +122,24 @@ final class QuoteRules {
         && order.validUntil().isAfter(order.out())) {
       orderFindings.add(Finding.of(QuoteFinding.VALID_AFTER_OUT, order.validUntil(), order.out()));
     }
+    if (order.date() != null && order.out() != null && order.out().isBefore(order.date())) {
+      boolean isFar = order.out().isBefore(order.date().minusDays(FAR_DAYS));
+      orderFindings.add(
+          Finding.of(
+              isFar ? QuoteFinding.OUT_FAR_BEFORE_DATE : QuoteFinding.OUT_BEFORE_DATE,
+              order.out(),
+              order.date()));
+    }
+    if (order.out() != null
+        && order.back() != null
+        && order.back().isAfter(order.out().plusDays(LONG_DAYS))) {
+      orderFindings.add(
+          Finding.of(
+              QuoteFinding.ORDER_LONG,
+              (double) HireDays.calendar(order.out(), order.back()),
+              order.out(),
+              order.back()));
+    }
     oddTax(order.tax()).ifPresent(orderFindings::add);
     if (order.tax() != null && order.tax() == 0 && order.taxReason() == null) {
       orderFindings.add(Finding.of(QuoteFinding.TAX_REASON));
@@ -123,8 +147,19 @@ final class QuoteRules {
     if (order.discount() != null && order.discount() == 1) {
       orderFindings.add(Finding.of(QuoteFinding.ORDER_FREE));
     }
+    if (isWaived()) {
+      judgeWaiver("excess", house.excess());
+      judgeWaiver("waivedLoss", house.waivedLoss());
+    }
     if (isWaived() && !isWaiverTaxTyped) {
       houseFindings.add(Finding.of(QuoteFinding.WAIVER_TAX));
+    }
+  }
+
+  /** What the waiver covers is said to the client before he signs, not after the return. */
+  private void judgeWaiver(String key, Object typed) {
+    if (typed == null) {
+      houseFindings.add(Finding.of(QuoteFinding.WAIVER_TERMS, QuoteInputs.HOUSE.column(key)));
     }
   }
 

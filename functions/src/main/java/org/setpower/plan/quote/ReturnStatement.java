@@ -53,12 +53,6 @@ final class ReturnStatement {
   }
 
   private void add(Return typed, State state) {
-    PageText what =
-        typed.state() == ReturnState.LOST
-            ? PageText.LOST
-            : typed.state() == ReturnState.DAMAGED
-                ? PageText.DAMAGED
-                : state.days() > 0 ? PageText.LATE : PageText.CHARGED;
     boolean isFine = typed.state() == null || typed.state() == ReturnState.FINE;
     if (isFine && state.days() == 0 && state.charged() == null) {
       return;
@@ -73,14 +67,36 @@ final class ReturnStatement {
     lines.add(
         new StatementLine(
             StatementKind.RETURNED,
-            what.of(state.line().item().item()),
+            PageText.RETURNED.of(state.line().item().item(), what(typed, state)),
             state.line().row().number(),
+            state.line().back(),
+            state.on(),
             typed.qty(),
             state.days(),
             state.fee(),
             state.tax(),
+            state.fee() == null ? null : state.line().tax().share(),
             state.charged(),
             isNothing ? null : amount));
+  }
+
+  /** What came back late, lost or damaged, with what the amounts are made of. */
+  private static Phrase what(Return typed, State state) {
+    Phrase late = state.days() == 0 ? null : state.how() == null ? PageText.LATE.of() : state.how();
+    Phrase pieces =
+        typed.state() == ReturnState.LOST
+            ? broken(state, PageText.LOST, PageText.LOST_EXCESS)
+            : typed.state() == ReturnState.DAMAGED
+                ? broken(state, PageText.DAMAGED, PageText.DAMAGED_EXCESS)
+                : state.charged() == null ? null : PageText.CHARGED.of();
+    if (late == null || pieces == null) {
+      return pieces == null ? late : pieces;
+    }
+    return PageText.AND.of(pieces, late);
+  }
+
+  private static Phrase broken(State state, PageText plain, PageText limited) {
+    return state.isLimited() ? limited.of(state.damage()) : plain.of();
   }
 
   private static BigDecimal zero(BigDecimal amount) {
@@ -92,9 +108,12 @@ final class ReturnStatement {
     lines.add(
         new StatementLine(
             StatementKind.NOT_BACK,
-            PageText.NOT_BACK.of(line.item().item()),
+            PageText.RETURNED.of(line.item().item(), PageText.NOT_BACK.of()),
             line.row().number(),
+            line.back(),
+            null,
             pieces,
+            null,
             null,
             null,
             null,
@@ -103,7 +122,9 @@ final class ReturnStatement {
   }
 
   private void add(StatementKind kind, Phrase label, BigDecimal amount) {
-    lines.add(new StatementLine(kind, label, null, null, null, null, null, null, amount));
+    lines.add(
+        new StatementLine(
+            kind, label, null, null, null, null, null, null, null, null, null, amount));
   }
 
   private void sum(OrderSums sums) {

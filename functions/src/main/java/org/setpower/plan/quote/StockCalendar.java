@@ -12,12 +12,12 @@ import java.util.Set;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.common.InputRows;
 import org.setpower.plan.finding.Finding;
-import org.setpower.plan.finding.Identity;
 import org.setpower.plan.quote.QuoteInputs.Booking;
 
 /** How many pieces of each item are out by date: rows of the quote and bookings elsewhere. */
 final class StockCalendar {
   private final long turnaround;
+  private final PriceList list;
   private final Map<String, List<Use>> uses = new HashMap<>();
   private final Map<Integer, List<Finding>> bookingFindings = new HashMap<>();
   private final Set<String> unclear = new HashSet<>();
@@ -32,7 +32,9 @@ final class StockCalendar {
    */
   record Peak(double qty, LocalDate day) {}
 
-  StockCalendar(QuoteRules rules, Collection<QuoteLine> lines, InputRows<Booking> booked) {
+  StockCalendar(
+      QuoteRules rules, PriceList list, Collection<QuoteLine> lines, InputRows<Booking> booked) {
+    this.list = list;
     turnaround = rules.turnaround();
     for (QuoteLine line : lines) {
       if (occupies(line)) {
@@ -55,7 +57,7 @@ final class StockCalendar {
   }
 
   private void add(String item, LocalDate from, LocalDate to, double qty) {
-    uses.computeIfAbsent(Identity.of(item), k -> new ArrayList<>())
+    uses.computeIfAbsent(list.identity(item), k -> new ArrayList<>())
         .add(new Use(from, to.plusDays(turnaround), qty));
   }
 
@@ -68,7 +70,7 @@ final class StockCalendar {
     if (findings.isEmpty()) {
       add(booking.item(), booking.from(), booking.to(), booking.qty());
     } else {
-      unclear.add(Identity.of(booking.item()));
+      unclear.add(list.identity(booking.item()));
     }
     bookingFindings.put(row.number(), findings);
   }
@@ -79,7 +81,7 @@ final class StockCalendar {
 
   /** Whether a booking of the item cannot be read. */
   boolean isUnclear(String item) {
-    return unclear.contains(Identity.of(item));
+    return unclear.contains(list.identity(item));
   }
 
   /** The peak while a row is out; it is reached on a day on which something goes out. */
@@ -88,7 +90,7 @@ final class StockCalendar {
       return Optional.empty();
     }
     LocalDate last = line.back().plusDays(turnaround);
-    List<Use> of = uses.getOrDefault(Identity.of(line.item().item()), List.of());
+    List<Use> of = uses.getOrDefault(line.identity(), List.of());
     Peak peak = new Peak(out(of, line.out()), line.out());
     for (Use use : of) {
       boolean within = use.from.isAfter(line.out()) && !use.from.isAfter(last);

@@ -71,7 +71,13 @@ class BudgetApprovalTest {
 
   /** The same figures in another currency, or with tax, are another budget. */
   @ParameterizedTest
-  @CsvSource({"currency, GBP", "amounts, with tax", "columns, with unrecoverable tax"})
+  @CsvSource({
+    "currency, GBP",
+    "amounts, with tax",
+    "columns, with unrecoverable tax",
+    "tax, 0.25",
+    "recoverable, 0.5"
+  })
   void an_approval_holds_in_its_currency_and_tax(String cell, String other) {
     Ranges ranges = line(400).set("lines", 1, "qty", 5, "budget", 2000);
     LocalDate day = LocalDate.of(2027, 1, 10);
@@ -79,9 +85,19 @@ class BudgetApprovalTest {
         .set("project", 1, "approvalKey", approval(ranges).key(day))
         .set("project", 1, "approved", day("2027-01-10"), "approvedTotal", 2000);
     assertThat(changed(ranges)).isFalse();
-    assertThat(changed(ranges.set("project", 1, cell, other))).isTrue();
+    Object typed = other.startsWith("0.") ? Double.valueOf(other) : (Object) other;
+    assertThat(changed(ranges.set("project", 1, cell, typed))).isTrue();
     assertThat(ranges.calculate().rows(BudgetResults.PROJECT).get(0).verdict())
         .isEqualTo(Verdict.STOP);
+  }
+
+  @Test
+  void an_approval_whose_day_is_cleared_leaves_a_trace() {
+    Ranges ranges = line(400).set("lines", 1, "qty", 5).set("project", 1, "approvedTotal", 2000);
+    assertThat(
+            ranges.calculate().rows(BudgetResults.PROJECT).get(0).reasons().stream()
+                .map(f -> f.key().key()))
+        .contains("budget.approved.cleared");
   }
 
   private static boolean changed(Ranges ranges) {

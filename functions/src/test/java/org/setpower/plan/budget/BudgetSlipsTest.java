@@ -3,8 +3,11 @@ package org.setpower.plan.budget;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.setpower.plan.budget.BudgetResults.LineState;
+import org.setpower.plan.common.EnglishMessages;
+import org.setpower.plan.common.PlanResult;
 import org.setpower.plan.common.Ranges;
 import org.setpower.plan.finding.Finding;
 import org.setpower.plan.finding.FindingKey;
@@ -120,5 +123,58 @@ class BudgetSlipsTest {
     Ranges ranges =
         BudgetSamples.line(100).set("project", 1, "lastDay", BudgetSamples.day("2028-01-15"));
     assertThat(project(ranges)).contains(BudgetFinding.SHOOT_AFTER_BACK);
+  }
+
+  /**
+   * Two electricians on 12 days of 13 h at 280 for 10 h, 1.5 times from the 11th and twice from the
+   * 13th hour: 10 + 3 + 2 paid hours; 2 × 12 × 280 × 1.5 = 10,080, 18 % of it 1,814.40, 2 × 12 × 45
+   * = 1,080: 12,974.40 in all.
+   */
+  private static Ranges electricians() {
+    return BudgetSamples.empty()
+        .set("project", 1, "fringe", 0.18, "perDiem", 45)
+        .row("tiers", "after", 10, "factor", 1.5)
+        .row("tiers", "after", 12, "factor", 2)
+        .row("lines", "description", "electricians", "account", "3310", "department", "electric")
+        .set("lines", 1, "type", "crew", "qty", 2, "unit", "day", "times", 12, "price", 280)
+        .set("lines", 1, "hours", 13, "coveredHours", 10, "daysAway", 12);
+  }
+
+  @Test
+  void the_report_by_line_shows_how_a_line_is_made_up() {
+    PlanResult result = electricians().calculate();
+    BudgetResults.LineRow row = result.rows(BudgetResults.BY_LINE).get(0);
+    assertThat(new EnglishMessages().phrase(row.worked(), Locale.UK))
+        .isEqualTo("2 × 12 × 280.00 × 15 paid hours of 10, fringes 1,814.40, per diem 1,080.00");
+    assertThat(row.budget()).isEqualByComparingTo("12974.40");
+    assertThat(row.account()).isEqualTo("3310");
+    assertThat(row.department()).isEqualTo("electric");
+    assertThat(row.costToDate().add(row.toComplete())).isEqualByComparingTo(row.finalCost());
+    Ranges lamps = BudgetSamples.line(38).set("lines", 1, "qty", 8, "unit", "day", "times", 8);
+    // 8 × 8 × 38 × 0.9 = 2,188.80
+    lamps.set("lines", 1, "discount", 0.1);
+    row = lamps.calculate().rows(BudgetResults.BY_LINE).get(0);
+    assertThat(new EnglishMessages().phrase(row.worked(), Locale.UK))
+        .isEqualTo("8 × 8 × 38.00, less 10 %");
+    assertThat(row.budget()).isEqualByComparingTo("2188.80");
+  }
+
+  /** 28 January to 9 February are 13 days. */
+  @Test
+  void more_days_than_the_production_has_are_a_check() {
+    Ranges ranges = electricians();
+    assertThat(keys(ranges)).doesNotContain(BudgetFinding.DAYS_BEYOND);
+    assertThat(keys(ranges.set("lines", 1, "times", 120))).contains(BudgetFinding.DAYS_BEYOND);
+    assertThat(keys(ranges.set("lines", 1, "times", 13))).doesNotContain(BudgetFinding.DAYS_BEYOND);
+  }
+
+  @Test
+  void days_away_of_all_persons_together_are_a_check() {
+    Ranges ranges = electricians();
+    for (int away : List.of(12, 14, 18)) {
+      assertThat(keys(ranges.set("lines", 1, "daysAway", away)))
+          .doesNotContain(BudgetFinding.DAYS_AWAY_MANY);
+    }
+    assertThat(keys(ranges.set("lines", 1, "daysAway", 24))).contains(BudgetFinding.DAYS_AWAY_MANY);
   }
 }

@@ -31,6 +31,7 @@ public class QuoteContractTest extends PlanContract {
         QuoteSamples.unknownRules(),
         QuoteSamples.notScheduled(),
         QuoteSamples.waived(),
+        QuoteSamples.backdated(),
         QuoteSamples.waivedWithoutExcess(),
         QuoteSamples.empty());
   }

@@ -627,7 +627,7 @@ class QuoteFindingsTest {
     String balance = ranges.calculate().rows(QuoteResults.SUMMARY).get(0).balance().toPlainString();
     assertThat(statement(ranges))
         .containsExactly(
-            "tube: late = 77.76",
+            "tube: late, 2 of 2 days charged at 18.00, less 10 % = 77.76",
             "battery: lost = 290.00",
             "Charges = 367.76",
             "Less security deposit = -1500.00",
@@ -750,15 +750,16 @@ class QuoteFindingsTest {
   }
 
   @Test
-  void lines_are_numbered_as_they_stand_under_headings_of_their_own() {
+  void lines_have_the_number_of_their_row_under_headings_of_their_own() {
     Ranges ranges =
         example()
             .row("items", "item", "van", "qty", 1, "type", "service", "rate", 85)
             .set("items", 6, "section", "Transport")
             .row("items", "item", "bulb", "qty", 1, "type", "sold", "rate", 3);
     List<DocumentLine> page = page(ranges);
-    assertThat(page.stream().map(DocumentLine::number).filter(Objects::nonNull))
-        .containsExactly(1, 2, 3, 4, 5, 6, 7);
+    // sorted by section: panel and stand, battery, gel and bulb, delivery, van
+    assertThat(page.stream().map(DocumentLine::row).filter(Objects::nonNull))
+        .containsExactly(1, 3, 2, 4, 7, 5, 6);
     assertThat(
             page.stream()
                 .filter(l -> l.kind() == LineKind.SECTION)

@@ -65,6 +65,7 @@ final class QuoteSamples {
         .set("client", 1, "taxNumber", "T2", "site", "gaffer, telephone 2")
         .set("order", 1, "revision", "2", "replaces", "Q1 revision 1", "agreedDays", 6)
         .set("order", 1, "sentRevision", "Q1 / 2", "sentTotal", 100, "sentKey", 1)
+        .set("order", 1, "statedOn", day("2027-02-20"))
         .set("order", 1, "security", 1000, "insuredUntil", day("2027-02-10"), "taxName", "tax")
         .row("items", "item", "haze machine", "section", "lighting", "qty", 1, "rate", 45)
         .set("items", 6, "out", day("2027-02-02"), "back", day("2027-02-05"))
@@ -109,7 +110,14 @@ final class QuoteSamples {
     return example()
         .set("stock", 2, "dayRate", 8.15)
         .set("items", 2, "rate", 81.5)
+        .set("items", 3, "rate", 0)
+        .set("order", 1, "date", day("2027-02-03"))
         .row("returns", "line", 2, "item", "battery", "qty", 10, "date", day("2028-02-16"));
+  }
+
+  /** A quote whose hire has the year before, and months of it. */
+  static Ranges backdated() {
+    return example().set("order", 1, "out", day("2026-02-01"), "back", day("2026-06-16"));
   }
 
   /** Days by type: 28 January to 9 February of the invented production. */

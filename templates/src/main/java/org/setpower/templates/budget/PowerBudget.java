@@ -14,6 +14,7 @@ import org.setpower.templates.spec.FieldSpec;
 public final class PowerBudget implements PlanTemplate {
   private static final int FINE = 24;
   private static final int NARROW = 48;
+  private static final int DETAILED = 64;
 
   /** Open issues that Summary has room for: more are in the menu. */
   private static final int ISSUES = 6;
@@ -141,7 +142,6 @@ public final class PowerBudget implements PlanTemplate {
             "Options & scenarios",
             "Ways to power the same days side by side, without tax; below, one change each beside"
                 + " the plan, which does not change.")
-        .paper()
         .with(
             book.table("options")
                 .titled("Options")
@@ -251,26 +251,31 @@ public final class PowerBudget implements PlanTemplate {
             "Cost report by line", "Cost to date is what is invoiced and what is still on order.")
         .flowing()
         .prints(50)
-        .grid(NARROW)
+        .grid(DETAILED, 4)
         .with(
             book.list(
                     "byLine",
                     "label",
+                    "account",
+                    "department",
+                    "worked",
                     "budget",
                     "changes",
-                    "invoiced",
-                    "open",
                     "costToDate",
+                    "toComplete",
                     "finalCost",
                     "variance")
+                .tall(2)
                 .width("label", 36)
+                .width("account", 24)
+                .width("department", 24)
+                .width("worked", 44)
                 .width("budget", 24)
                 .width("changes", 24)
-                .width("invoiced", 20)
-                .width("open", 24)
                 .width("costToDate", 20)
+                .width("toComplete", 20)
                 .width("finalCost", 20)
-                .width("variance", 24)
+                .width("variance", 20)
                 .look("kind", "difference", CellStyle.SUM)
                 .look("kind", "subtotal", CellStyle.SUM)
                 .look("kind", "contingency", CellStyle.SUM)

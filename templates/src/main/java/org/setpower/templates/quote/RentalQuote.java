@@ -54,9 +54,14 @@ public final class RentalQuote implements PlanTemplate {
         client(),
         PlanTab.of(
                 "Picking",
-                "What was picked for each row of Quote, with serials. The number of the row counts,"
-                    + " not the name.")
-            .with(book.table("picked").pick("item", "items.item").width("serials", 60)),
+                "What was picked for each row of Quote, with serials. The number of the row counts;"
+                    + " a name typed must be that of the row.")
+            .with(
+                book.table("picked")
+                    .pick("item", "items.item")
+                    .width("serials", 60)
+                    .width("itemOf", 40)
+                    .shows("itemOf")),
         PlanTab.of(
                 "Returns",
                 "What came back late, damaged or lost, once Project says that all else is back on"
@@ -65,7 +70,8 @@ public final class RentalQuote implements PlanTemplate {
                 book.table("returns")
                     .pick("item", "items.item")
                     .width("reasons", 60)
-                    .shows("daysLate", "fee", "feeTax", "charged", "subCost"))
+                    .width("itemOf", 40)
+                    .shows("itemOf", "daysLate", "fee", "feeTax", "charged", "subCost"))
             .beside(book.list("due", "row", "item", "pieces", "backOn", "open").width("item", 50)),
         delivery(),
         check(),
@@ -113,7 +119,8 @@ public final class RentalQuote implements PlanTemplate {
                 "security",
                 "insuredUntil",
                 "exchange",
-                "restBack"),
+                "restBack",
+                "statedOn"),
             book.lines("", "order", "verdict", "reasons"),
             book.fields(
                 "Client",
@@ -176,7 +183,7 @@ public final class RentalQuote implements PlanTemplate {
             letterhead(),
             book.list(
                     "document",
-                    "number",
+                    "row",
                     "label",
                     "pieces",
                     "outOn",
@@ -187,7 +194,7 @@ public final class RentalQuote implements PlanTemplate {
                     "discount",
                     "taxRate",
                     "amount")
-                .width("number", 9)
+                .width("row", 9)
                 .width("label", 60)
                 .width("pieces", 12)
                 .width("outOn", 27)
@@ -292,25 +299,33 @@ public final class RentalQuote implements PlanTemplate {
                 .titled("Return statement")
                 .line("houseName", "quoteNumber")
                 .address("houseAddress", false, "quoteRevision")
-                .labelled("houseTaxNumber", "hireOut")
-                .line("clientName", "hireBack")
-                .address("billingAddress", false, "inCurrency"),
+                .labelled("houseTaxNumber", "statementDate")
+                .line("clientName", "hireOut")
+                .address("billingAddress", false, "hireBack")
+                .labelled("bankAccount", "inCurrency")
+                .line("", "clientOrder"),
             book.list(
                     "statement",
                     "row",
                     "label",
                     "pieces",
-                    "daysLate",
+                    "dueOn",
+                    "returnedOn",
                     "fee",
+                    "taxRate",
                     "tax",
                     "charged",
                     "amount")
-                .width("row", 10)
+                .width("row", 9)
                 .width("label", 70)
-                .width("fee", 30)
-                .width("tax", 30)
-                .width("charged", 34)
-                .width("amount", 34)
+                .width("pieces", 12)
+                .width("dueOn", 27)
+                .width("returnedOn", 27)
+                .width("fee", 24)
+                .width("taxRate", 15)
+                .width("tax", 24)
+                .width("charged", 28)
+                .width("amount", 30)
                 .look("kind", "charges", CellStyle.SUM)
                 .look("kind", "to give back", CellStyle.TOTAL)
                 .look("kind", "to pay", CellStyle.TOTAL)
@@ -338,7 +353,10 @@ public final class RentalQuote implements PlanTemplate {
         .sent()
         .with(
             head("Carnet list", 3, 5),
-            book.list("carnet", "number", "item", "serials", "pieces", "weight", "value", "origin")
+            book.list(
+                    "carnet", "number", "row", "item", "serials", "pieces", "weight", "value",
+                    "origin")
+                .width("row", 10)
                 .width("item", 60)
                 .width("serials", 50)
                 .width("weight", 22)

@@ -475,7 +475,7 @@ public final class PlanWriter {
         for (Column column : columns) {
           XCellRange cell = merge(tab, column.at(), row + i, column.span());
           UnoAccess.set(cell, "VertJustify", CellVertJustify2.CENTER);
-          if (!tall) { // one line has no room for two
+          if (!tall && list.tall() == 1) { // one line has no room for two
             UnoAccess.set(cell, "IsTextWrapped", false);
             UnoAccess.set(cell, "ShrinkToFit", true);
           }
