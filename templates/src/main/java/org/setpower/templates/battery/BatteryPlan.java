@@ -108,13 +108,13 @@ public final class BatteryPlan implements PlanTemplate {
                         "done")
                     .width("by", 13)
                     .width("department", 20)
-                    .width("position", 28)
+                    .width("position", 34)
                     .width("piece", 10)
                     .width("type", 16)
-                    .width("what", 22)
+                    .width("what", 24)
                     .width("on", 14)
                     .width("off", 14)
-                    .width("to", 44)
+                    .width("to", 36)
                     .width("done", 10)),
         summary(),
         PlanTab.of(
