@@ -341,6 +341,7 @@ class TravelPagesTest {
           "fr",
           words(
               "batteries contact date dates nickel second copies max lithium cargo net charge points questions"
+                  + " destination"
                   + " sodium transport type production code tunnel rail"),
           "es",
           words("may jun feb metal no"));

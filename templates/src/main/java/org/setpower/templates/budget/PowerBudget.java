@@ -266,7 +266,7 @@ public final class PowerBudget implements PlanTemplate {
                     "finalCost",
                     "variance")
                 .tall(2)
-                .width("label", 36)
+                .width("label", 32)
                 .width("account", 24)
                 .width("department", 24)
                 .width("worked", 44)
@@ -275,7 +275,7 @@ public final class PowerBudget implements PlanTemplate {
                 .width("costToDate", 20)
                 .width("toComplete", 20)
                 .width("finalCost", 20)
-                .width("variance", 20)
+                .width("variance", 24)
                 .look("kind", "difference", CellStyle.SUM)
                 .look("kind", "subtotal", CellStyle.SUM)
                 .look("kind", "contingency", CellStyle.SUM)
