@@ -674,7 +674,9 @@ public record BatteryDayInputs(
               key = "goneOn",
               heading = "No power on",
               blank = "Blank: on no date.",
-              help = "A date on which it fails or leaves early.")
+              help =
+                  "A date on which it fails or leaves early. With Now on Today, what was planned"
+                      + " before stays.")
           LocalDate goneOn,
       @Input(
               key = "goneFrom",

@@ -279,6 +279,7 @@ final class ChargerJudge {
   }
 
   private ChargerSpec spec(Map<Integer, ChargerSpec.Rate> rates) {
+    PowerHours planned = planned();
     return new ChargerSpec(
         row.number(),
         supply.row(),
@@ -288,7 +289,8 @@ final class ChargerJudge {
         DaySettings.or(charger.usable(), 1),
         DaySettings.or(charger.roundTrip(), 0) / 120,
         day.air().lowest() < Charging.COLDEST ? DaySettings.or(warmUp(), 0) : 0,
-        power(),
+        planned,
+        less(planned),
         lastChange());
   }
 
@@ -300,7 +302,7 @@ final class ChargerJudge {
   }
 
   /** Its own hours, as far as its supply is there on these dates. */
-  private PowerHours power() {
+  private PowerHours planned() {
     Supply feeds = supply.item().value();
     PowerHours there = daily();
     if (day == null) {
@@ -308,8 +310,13 @@ final class ChargerJudge {
     }
     double from = feeds.fromDay() == null ? -48 : begin(feeds.fromDay());
     double to = feeds.toDay() == null ? 24.0 * DAYS + 48 : begin(feeds.toDay().plusDays(1));
-    there = to > from ? PowerHours.within(there.within(from, to)) : PowerHours.within(List.of());
-    if (feeds.goneOn() != null) {
+    return to > from ? PowerHours.within(there.within(from, to)) : PowerHours.within(List.of());
+  }
+
+  /** The same without the hours of which it is known that the supply is gone. */
+  private PowerHours less(PowerHours there) {
+    Supply feeds = supply.item().value();
+    if (day != null && feeds.goneOn() != null) {
       double midnight = begin(feeds.goneOn()) - settings.begins();
       double gone =
           midnight
@@ -318,7 +325,7 @@ final class ChargerJudge {
           feeds.goneTo() == null
               ? begin(feeds.goneOn().plusDays(1))
               : midnight + settings.end(feeds.goneTo(), gone - midnight);
-      there = there.without(new PowerHours.Span(gone, back));
+      return there.without(new PowerHours.Span(gone, back));
     }
     return there;
   }

@@ -13,6 +13,7 @@ import org.setpower.plan.finding.Verdict;
 import org.setpower.plan.quote.QuoteInputs.Item;
 import org.setpower.plan.quote.QuoteResults.DocumentLine;
 import org.setpower.plan.quote.terms.DiscountBasis;
+import org.setpower.plan.quote.terms.LineType;
 import org.setpower.plan.quote.terms.RateBasis;
 
 /**

@@ -13,6 +13,7 @@ import org.setpower.plan.quote.QuoteInputs.House;
 import org.setpower.plan.quote.QuoteInputs.Order;
 import org.setpower.plan.quote.QuoteInputs.Term;
 import org.setpower.plan.quote.terms.DayCounting;
+import org.setpower.plan.quote.terms.LineType;
 import org.setpower.plan.quote.terms.RateBasis;
 import org.setpower.plan.quote.terms.WaivedLoss;
 

@@ -12,6 +12,7 @@ import org.setpower.plan.quote.QuoteResults.CarnetRow;
 import org.setpower.plan.quote.QuoteResults.DeliveryRow;
 import org.setpower.plan.quote.QuoteResults.DueRow;
 import org.setpower.plan.quote.QuoteResults.ValueRow;
+import org.setpower.plan.quote.terms.LineType;
 
 /**
  * Papers that go with the kit: delivery note, return note, insurer's and carnet list. While the

@@ -12,6 +12,7 @@ import org.setpower.plan.common.InputRow;
 import org.setpower.plan.common.InputRows;
 import org.setpower.plan.finding.Finding;
 import org.setpower.plan.quote.QuoteInputs.Pick;
+import org.setpower.plan.quote.terms.LineType;
 
 /** What was picked for each row of the quote: pieces, serials, whether it goes on the carnet. */
 final class PickedRows {

@@ -11,6 +11,7 @@ import org.setpower.plan.common.Table;
 import org.setpower.plan.quote.terms.DayCounting;
 import org.setpower.plan.quote.terms.DiscountBasis;
 import org.setpower.plan.quote.terms.LateRule;
+import org.setpower.plan.quote.terms.LineType;
 import org.setpower.plan.quote.terms.OrderStatus;
 import org.setpower.plan.quote.terms.RateBasis;
 import org.setpower.plan.quote.terms.ReturnState;

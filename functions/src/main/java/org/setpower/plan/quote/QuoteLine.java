@@ -14,6 +14,7 @@ import org.setpower.plan.finding.Finding;
 import org.setpower.plan.finding.FindingKey;
 import org.setpower.plan.quote.QuoteInputs.Item;
 import org.setpower.plan.quote.QuoteInputs.Stock;
+import org.setpower.plan.quote.terms.LineType;
 import org.setpower.plan.quote.terms.OrderStatus;
 import org.setpower.plan.quote.terms.RateBasis;
 

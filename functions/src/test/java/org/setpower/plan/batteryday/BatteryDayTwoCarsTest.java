@@ -9,6 +9,7 @@ import static org.setpower.plan.batteryday.BatteryDaySamples.day;
 
 import java.time.LocalTime;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -101,6 +102,47 @@ class BatteryDayTwoCarsTest {
     Ranges half = twoDays().set("supplies", 1, "goneFrom", at(9, 0));
     assertThat(keys(half.calculate().rows(BatteryDayResults.SUPPLIES).get(0).reasons()))
         .contains(BatteryDayFinding.GONE_HALF);
+  }
+
+  /**
+   * Power that fails is not known before: what was planned until then stays on paper, also where it
+   * fails in the middle of a charge, and nothing that it did not charge is full.
+   */
+  @ParameterizedTest
+  @CsvSource({"11, 11", "13, 13", "13, 12", "12, 15", "16, 16"})
+  void the_morning_is_as_it_was_planned(int now, int gone) {
+    // a slow charger elsewhere: whoever knew would take batteries there from the morning on
+    Ranges two =
+        charger(job(), "slow", "P294", 1, 3)
+            .row("supplies", "supply", "house", "watts", 500)
+            .set("chargers", 2, "supply", "house");
+    Map<Ranges, Double> jobs =
+        Map.of(two, day("2027-02-02"), BatteryDayFewestTest.quay(12, 10, 8), day("2026-12-02"));
+    jobs.forEach(
+        (job, date) -> {
+          List<BatteryDayResults.ScheduleRow> morning =
+              job.calculate().rows(BatteryDayResults.SCHEDULE);
+          PlanResult again =
+              job.set("supplies", 1, "goneOn", date, "goneFrom", at(gone, 0))
+                  .set("project", 1, "now", at(now, 0))
+                  .calculate();
+          LocalTime told = LocalTime.of(Math.min(now, gone), 0);
+          assertThat(before(again.rows(BatteryDayResults.SCHEDULE), told))
+              .isNotEmpty()
+              .isEqualTo(before(morning, told));
+          assertThat(again.rows(BatteryDayResults.TONIGHT))
+              .filteredOn(t -> t.from() != null && t.from().arguments().size() == 1)
+              .filteredOn(t -> !t.charger().equals("slow"))
+              .allMatch(t -> !clock(t.from()).isAfter(LocalTime.of(gone, 0)));
+        });
+  }
+
+  /** When, where and which: where it goes afterwards may be what is new. */
+  private static List<String> before(List<BatteryDayResults.ScheduleRow> rows, LocalTime hour) {
+    return rows.stream()
+        .filter(r -> r.at().isBefore(hour))
+        .map(r -> r.at() + " " + r.position() + " " + r.on() + " " + r.off() + " " + r.to())
+        .toList();
   }
 
   /**

@@ -13,7 +13,8 @@ import java.util.Map;
  * @param usableFrom state of charge from which a battery may be taken off it
  * @param away hours of one way between set and charger
  * @param warmUp hours until a battery from the set may be charged
- * @param power when it has power
+ * @param planned when it has power as far as it is planned
+ * @param power the same, less the hours of which it is known by now that it has none
  * @param lastChange hour after which nobody changes at it until the next call; infinite for none
  */
 public record ChargerSpec(
@@ -25,6 +26,7 @@ public record ChargerSpec(
     double usableFrom,
     double away,
     double warmUp,
+    PowerHours planned,
     PowerHours power,
     double lastChange) {
   /**
@@ -38,6 +40,27 @@ public record ChargerSpec(
   /** A battery that would gain less stays as it is: nobody charges it for minutes. */
   public static final double LEAST_CHARGE = 0.02;
 
+  /** Whether its power is not as it was planned. */
+  boolean isLost() {
+    return !planned.equals(power);
+  }
+
+  /** The same with the power that was planned. */
+  ChargerSpec asPlanned() {
+    return new ChargerSpec(
+        row,
+        supply,
+        channels,
+        types,
+        fullCharge,
+        usableFrom,
+        away,
+        warmUp,
+        planned,
+        planned,
+        lastChange);
+  }
+
   /** Whether both do the same for every battery. */
   boolean isLike(ChargerSpec other) {
     return supply == other.supply
@@ -48,6 +71,7 @@ public record ChargerSpec(
         && warmUp == other.warmUp
         && types.keySet().equals(other.types.keySet())
         && types.keySet().stream().allMatch(t -> types.get(t).watts == other.types.get(t).watts)
+        && planned.equals(other.planned)
         && power.equals(other.power)
         && lastChange == other.lastChange;
   }

@@ -51,6 +51,9 @@ final class ChargingDesk {
 
   private DayPolicy policy;
 
+  /** Whether it is known which chargers have lost their power. */
+  private boolean told;
+
   /** Watts on a supply between two hours. */
   private record Load(DayEvent.Charge charge, int supply, double from, double to, double watts) {}
 
@@ -86,10 +89,38 @@ final class ChargingDesk {
       Arrays.fill(free[i], Double.NEGATIVE_INFINITY);
     }
     this.policy = policy;
+    told = Double.isInfinite(day.told());
   }
 
   void follow(DayPolicy other) {
     policy = other;
+  }
+
+  /** From now on it is known which power is lost. */
+  void tell() {
+    told = true;
+  }
+
+  private PowerHours power(ChargerSpec charger) {
+    return told ? charger.power() : charger.planned();
+  }
+
+  /** Hours that a charge had no power until an hour, though it was planned; NaN: none is lost. */
+  double lost(DayEvent.Charge charge, double hour) {
+    ChargerSpec charger = chargers.get(place(charge.charger()));
+    PowerHours planned = charger.planned();
+    boolean all =
+        planned.hours(charge.start(), charge.full())
+                - charger.power().hours(charge.start(), charge.full())
+            <= SAME;
+    return all
+        ? Double.NaN
+        : planned.hours(charge.start(), hour) - charger.power().hours(charge.start(), hour);
+  }
+
+  /** Hours of one way between set and the charger of a charge. */
+  double away(DayEvent.Charge charge) {
+    return chargers.get(place(charge.charger())).away();
   }
 
   /**
@@ -139,11 +170,11 @@ final class ChargingDesk {
   private DayEvent.Charge cut(
       ChargerSpec.Rate rate, DayBattery battery, DayEvent.Charge whole, double until) {
     ChargerSpec charger = chargers.get(place(whole.charger()));
-    double ends = charger.power().end(whole.start(), LONG_GAP);
+    double ends = power(charger).end(whole.start(), LONG_GAP);
     if (whole.full() <= ends + SAME || ends + charger.away() > until) {
       return whole;
     }
-    double worked = charger.power().hours(whole.start(), ends);
+    double worked = power(charger).hours(whole.start(), ends);
     double reached = Math.min(charger.fullCharge(), rate.charging().after(battery.charge, worked));
     if (reached < battery.charge + LEAST_CUT) {
       return whole;
@@ -198,7 +229,7 @@ final class ChargingDesk {
    */
   double arrival(int row, double hour, boolean cold) {
     ChargerSpec charger = chargers.get(place(row));
-    return charger.power().start(hour + charger.away()) + (cold ? charger.warmUp() : 0);
+    return power(charger).start(hour + charger.away()) + (cold ? charger.warmUp() : 0);
   }
 
   private DayEvent.Charge offer(
@@ -219,8 +250,8 @@ final class ChargingDesk {
     double usable = rate.charging().hours(battery.charge, charger.usableFrom());
     double start = Math.max(arrival(charger.row(), hour, cold), free[place][channel]);
     for (int tries = 0; tries <= loads.size(); tries++) {
-      start = charger.power().start(start);
-      double full = charger.power().finish(start, whole);
+      start = power(charger).start(start);
+      double full = power(charger).finish(start, whole);
       if (Double.isInfinite(full)) {
         return null;
       }
@@ -233,9 +264,9 @@ final class ChargingDesk {
             battery.number,
             charger.row(),
             channel + 1,
-            charger.power().start(hour + charger.away()) > hour + charger.away() + SAME,
+            power(charger).start(hour + charger.away()) > hour + charger.away() + SAME,
             start,
-            charger.power().finish(start, usable),
+            power(charger).finish(start, usable),
             full,
             full + charger.away(),
             charger.usableFrom(),
@@ -259,7 +290,7 @@ final class ChargingDesk {
       return false;
     }
     double placed = Math.max(hour + charger.away(), free);
-    return cold || placed > last + SAME || start > charger.power().start(placed) + SAME;
+    return cold || placed > last + SAME || start > power(charger).start(placed) + SAME;
   }
 
   /** The hour from which the watts are there; the start itself if they are. */

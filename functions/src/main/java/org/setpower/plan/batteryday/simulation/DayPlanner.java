@@ -107,13 +107,15 @@ public final class DayPlanner {
             day.near(),
             day.units(),
             day.batteries(),
-            day.chargers(),
+            day.isAgain()
+                ? day.chargers().stream().map(ChargerSpec::asPlanned).toList()
+                : day.chargers(),
             day.supplies(),
             Double.POSITIVE_INFINITY,
             List.of());
     DayPolicy morning = first(planned);
     DayOutcome outcome = DayRun.of(day, morning, morning);
-    if (Double.isInfinite(day.now()) || day.found().isEmpty() || outcome.isLit()) {
+    if (!day.isAgain() || outcome.isLit()) {
       return outcome;
     }
     for (int i = 0; i < Math.min(MOST_AFTERNOONS, policies.size()); i++) {

@@ -31,7 +31,8 @@ record DayPolicy(
     for (boolean[] used : subsets) {
       add(all, day, used, 1, true);
     }
-    if (day.chargers().stream().anyMatch(c -> !c.power().equals(PowerHours.always()))) {
+    if (day.chargers().stream()
+        .anyMatch(c -> c.isLost() || !c.power().equals(PowerHours.always()))) {
       add(all, day, subsets.get(0), 1, false);
     }
     for (double share : shares(day)) {

@@ -46,6 +46,10 @@ final class DayRun {
   private final Map<Integer, DayBattery> batteries = new LinkedHashMap<>();
   private final List<DayBattery> all = new ArrayList<>();
   private final Map<Integer, List<DayBattery>> byType = new HashMap<>();
+
+  /** Hour from which it is known that power is lost. */
+  private final double told;
+
   private final ChargingDesk desk;
   private final TreeSet<Double> moments = new TreeSet<>();
   private final DayLog log;
@@ -73,6 +77,7 @@ final class DayRun {
       byType.computeIfAbsent(battery.type, t -> new ArrayList<>()).add(battery);
     }
     desk = new ChargingDesk(day, morning);
+    told = day.told();
     log = toFirstDark ? null : new DayLog(units, day.now());
     end = units.stream().mapToDouble(u -> u.work.end()).reduce(day.call(), Math::max);
   }
@@ -153,15 +158,20 @@ final class DayRun {
     }
     day.breaks().forEach(b -> moments.add(b.from()));
     for (ChargerSpec charger : day.chargers()) {
-      for (PowerHours.Span span : charger.power().spans()) {
-        if (span.from() > day.call() && span.from() < end) {
-          moments.add(span.from());
+      for (PowerHours hours : List.of(charger.planned(), charger.power())) {
+        for (PowerHours.Span span : hours.spans()) {
+          if (span.from() > day.call() && span.from() < end) {
+            moments.add(span.from());
+          }
         }
       }
     }
     all.stream().map(b -> b.arrives).filter(Double::isFinite).forEach(moments::add);
     if (isFound()) {
       moments.add(day.now());
+    }
+    if (Double.isFinite(told)) {
+      moments.add(told);
     }
     double now = Double.NEGATIVE_INFINITY;
     while (!stopped) {
@@ -195,6 +205,10 @@ final class DayRun {
 
   private void step(double now) {
     comeBack(now);
+    if (Math.abs(now - told) <= SAME) {
+      desk.tell();
+      all.forEach(b -> losePower(b, now));
+    }
     if (isFound() && Math.abs(now - day.now()) <= SAME) {
       units.forEach(u -> u.advance(now));
       find(now);
@@ -231,7 +245,7 @@ final class DayRun {
 
   /** Whether the day is planned again: with nothing new it runs as it was planned. */
   private boolean isFound() {
-    return Double.isFinite(day.now()) && !day.found().isEmpty();
+    return day.isAgain();
   }
 
   private void comeBack(double now) {
@@ -301,6 +315,24 @@ final class DayRun {
       unit.look(now);
       unit.activate(now);
       unit.dark = unit.dark && unit.active < 0;
+    }
+  }
+
+  /** Takes a battery off a charger that loses the power of its charge; it is fetched from there. */
+  private void losePower(DayBattery battery, double now) {
+    double lost = battery.place == Place.CHARGING ? desk.lost(battery.charging, now) : Double.NaN;
+    if (Double.isNaN(lost)) {
+      return;
+    }
+    double way = desk.away(battery.charging);
+    double charge = battery.chargeAt(now - Math.max(0, lost));
+    endCharge(battery, now);
+    battery.charge = charge;
+    battery.waits = true;
+    if (way > 0) {
+      battery.place = Place.AWAY;
+      battery.arrives = now + way;
+      moments.add(battery.arrives);
     }
   }
 

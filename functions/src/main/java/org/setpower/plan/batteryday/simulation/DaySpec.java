@@ -46,6 +46,25 @@ public record DaySpec(
     }
   }
 
+  /** Whether anything is new at an hour of planning again; else the day runs as it was planned. */
+  boolean isAgain() {
+    return Double.isFinite(now)
+        && (!found.isEmpty() || chargers.stream().anyMatch(ChargerSpec::isLost));
+  }
+
+  /**
+   * The hour from which it is known that power is lost: that of planning again, or at which it
+   * fails; infinite where nothing is lost or it is planned so.
+   */
+  double told() {
+    if (!isAgain() || chargers.stream().noneMatch(ChargerSpec::isLost)) {
+      return Double.POSITIVE_INFINITY;
+    }
+    double fails =
+        chargers.stream().mapToDouble(c -> c.planned().firstWithout(c.power())).min().orElseThrow();
+    return Math.max(call, Math.min(now, fails));
+  }
+
   /** The same day with other batteries and chargers. */
   DaySpec with(List<BatterySpec> others, List<ChargerSpec> used) {
     return new DaySpec(

@@ -107,6 +107,23 @@ public record PowerHours(List<Span> spans) {
     return spans.stream().anyMatch(s -> !other.within(s.from, s.to).isEmpty());
   }
 
+  /** The first hour at which others have no power though these have; infinite without one. */
+  double firstWithout(PowerHours others) {
+    for (Span span : spans) {
+      double reached = span.from;
+      for (Span part : others.within(span.from, span.to)) {
+        if (part.from > reached + DayRun.SAME) {
+          return reached;
+        }
+        reached = part.to;
+      }
+      if (reached < span.to - DayRun.SAME) {
+        return reached;
+      }
+    }
+    return Double.POSITIVE_INFINITY;
+  }
+
   /** The first hour with power, from an hour on; infinite if there is none. */
   double start(double hour) {
     for (Span span : spans) {

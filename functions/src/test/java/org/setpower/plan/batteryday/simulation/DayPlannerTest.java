@@ -55,7 +55,7 @@ class DayPlannerTest {
       rates.put(type, new ChargerSpec.Rate(curve, amps * 42, 367));
     }
     PowerHours power = new PowerHours(List.of(new PowerHours.Span(from, to)));
-    return new ChargerSpec(row, 1, 1, rates, 1, 1, 0, 0, power, Double.POSITIVE_INFINITY);
+    return new ChargerSpec(row, 1, 1, rates, 1, 1, 0, 0, power, power, Double.POSITIVE_INFINITY);
   }
 
   /** Minutes that a full battery lasts, rounded down, and that a whole charge takes, rounded up. */

@@ -1,4 +1,4 @@
-package org.setpower.plan.quote;
+package org.setpower.plan.quote.terms;
 
 import org.setpower.base.TextEnum;
 
