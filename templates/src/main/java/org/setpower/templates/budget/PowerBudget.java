@@ -266,10 +266,10 @@ public final class PowerBudget implements PlanTemplate {
                     "finalCost",
                     "variance")
                 .tall(2)
-                .width("label", 32)
+                .width("label", 40)
                 .width("account", 24)
                 .width("department", 24)
-                .width("worked", 44)
+                .width("worked", 36)
                 .width("budget", 24)
                 .width("changes", 24)
                 .width("costToDate", 20)
