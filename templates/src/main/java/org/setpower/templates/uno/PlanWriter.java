@@ -12,6 +12,7 @@ import com.sun.star.sheet.FillDirection;
 import com.sun.star.sheet.XArrayFormulaRange;
 import com.sun.star.sheet.XCalculatable;
 import com.sun.star.sheet.XCellRangeData;
+import com.sun.star.sheet.XCellRangeMovement;
 import com.sun.star.sheet.XCellSeries;
 import com.sun.star.sheet.XDatabaseRanges;
 import com.sun.star.sheet.XNamedRanges;
@@ -208,9 +209,26 @@ public final class PlanWriter {
     return cells;
   }
 
+  /** Merges the cells of each row; copies of merged cells are merged, and a copy takes no time. */
+  private void merge(PlanTab tab, int column, int row, int span, int rows) {
+    merge(tab, column, row, span);
+    if (span == 1) {
+      return;
+    }
+    XCellRangeMovement sheet = UnoAccess.as(XCellRangeMovement.class, sheet(tab));
+    for (int done = 1; done < rows; done *= 2) {
+      int next = Math.min(done, rows - done);
+      CellAddress to = start(range(tab, column, row + done, 1, 1));
+      sheet.copyRange(to, address(range(tab, column, row, span, next)));
+    }
+  }
+
   static void height(XSpreadsheet sheet, int row, int height) {
-    Object rows = UnoAccess.as(XColumnRowRange.class, range(sheet, 0, row, 1, 1)).getRows();
-    UnoAccess.set(rows, "Height", height);
+    height(range(sheet, 0, row, 1, 1), height);
+  }
+
+  private static void height(XCellRange cells, int height) {
+    UnoAccess.set(UnoAccess.as(XColumnRowRange.class, cells).getRows(), "Height", height);
   }
 
   private void height(PlanTab tab, int row, int height) {
@@ -456,6 +474,7 @@ public final class PlanWriter {
     for (Column column : columns) {
       XCellRange cells = range(tab, column.at(), row + 1, 1, list.rows());
       if (tab.isPage()) { // its cells are merged, which an array cannot be
+        merge(tab, column.at(), row + 1, column.span(), list.rows());
         results(cells, column, layout.names().top(list));
       } else {
         style(cells, column);
@@ -471,17 +490,16 @@ public final class PlanWriter {
     }
     if (tab.isPage()) {
       boolean tall = columns.stream().anyMatch(Column::isReason);
-      for (int i = 1; i <= list.rows(); i++) {
-        for (Column column : columns) {
-          XCellRange cell = merge(tab, column.at(), row + i, column.span());
-          UnoAccess.set(cell, "VertJustify", CellVertJustify2.CENTER);
-          if (!tall && list.tall() == 1) { // one line has no room for two
-            UnoAccess.set(cell, "IsTextWrapped", false);
-            UnoAccess.set(cell, "ShrinkToFit", true);
-          }
+      for (Column column : columns) {
+        XCellRange cells = range(tab, column.at(), row + 1, 1, list.rows());
+        UnoAccess.set(cells, "VertJustify", CellVertJustify2.CENTER);
+        if (!tall && list.tall() == 1) { // one line has no room for two
+          UnoAccess.set(cells, "IsTextWrapped", false);
+          UnoAccess.set(cells, "ShrinkToFit", true);
         }
-        height(tab, row + i, 120 + Math.max(tall ? 2 : 1, list.tall()) * LINE);
       }
+      int tallest = 120 + Math.max(tall ? 2 : 1, list.tall()) * LINE;
+      height(range(tab, 0, row + 1, 1, list.rows()), tallest);
     } else {
       XDatabaseRanges ranges =
           UnoAccess.as(XDatabaseRanges.class, UnoAccess.get(document, "DatabaseRanges"));
@@ -511,14 +529,12 @@ public final class PlanWriter {
   /** Paragraphs across the page. */
   private void drawWide(PlanTab tab, PlanList list, Column column, int row) {
     String name = layout.names().top(list);
+    merge(tab, 0, row + 1, column.span(), list.rows());
     XCellRange cells = range(tab, 0, row + 1, 1, list.rows());
     UnoAccess.set(cells, "CellStyle", styles.of(CellStyle.LETTER));
     put(cells, "=" + formulas.cell(column, name));
     UnoAccess.as(XCellSeries.class, cells).fillAuto(FillDirection.TO_BOTTOM, 1);
-    for (int i = 1; i <= list.rows(); i++) {
-      merge(tab, 0, row + i, column.span());
-      height(tab, row + i, 120 + 2 * LINE);
-    }
+    height(cells, 120 + 2 * LINE);
   }
 
   private void draw(PlanTab tab, PlanLetter letter, int row) {
@@ -681,6 +697,11 @@ public final class PlanWriter {
       int lines = 1 + (int) (line.length() / (Math.min(width, 250) * LETTERS_PER_MM));
       height(tab, row + i, 120 + Math.max(lines, text.room()) * LINE);
     }
+  }
+
+  private static CellAddress start(XCellRange range) {
+    CellRangeAddress cells = address(range);
+    return new CellAddress(cells.Sheet, cells.StartColumn, cells.StartRow);
   }
 
   static CellRangeAddress address(XCellRange range) {
