@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -33,6 +34,7 @@ import org.setpower.plan.lighting.load.Flows;
 import org.setpower.plan.lighting.load.Peak;
 import org.setpower.plan.lighting.load.PlannedLoad;
 import org.setpower.plan.lighting.load.Timeline;
+import org.setpower.plan.lighting.load.UsedLegs;
 import org.setpower.plan.lighting.network.Network;
 import org.setpower.plan.lighting.network.Node;
 import org.setpower.plan.lighting.protection.RunJudge;
@@ -44,6 +46,7 @@ final class LightingDiagram {
   private final LightingCalculation plan;
   private final Network network;
   private final Flows flows;
+  private final UsedLegs usedLegs;
   private final List<Finding> common;
   private final Map<Node, List<DiagramLoad>> loads = new HashMap<>();
   private final List<DiagramLoad> loose = new ArrayList<>();
@@ -58,6 +61,7 @@ final class LightingDiagram {
     this.plan = plan;
     network = plan.network();
     flows = plan.flows();
+    usedLegs = new UsedLegs(plan.flows().loads());
     common = plan.settings().stops();
     plan.loadGate().all().forEach(this::load);
     plan.outlets().all().forEach(o -> ofGroups.put(o.row(), stops(o.findings())));
@@ -116,11 +120,14 @@ final class LightingDiagram {
             .orElse("");
     List<Finding> stops =
         all.stream().filter(f -> f.key() != LightingFinding.LOAD_UPSTREAM).toList();
-    for (PlannedLoad.Part part : load.parts()) {
-      List<DiagramLoad> there = loads.computeIfAbsent(part.node(), k -> new ArrayList<>());
-      boolean first = part == load.parts().get(0);
-      there.add(load(row, load, part.quantity(), first ? stops : List.of(), see));
-    }
+    Map<Node, Double> pieces = new LinkedHashMap<>();
+    load.parts().forEach(p -> pieces.merge(p.node(), p.quantity(), Double::sum));
+    pieces.forEach(
+        (node, quantity) -> {
+          List<DiagramLoad> there = loads.computeIfAbsent(node, k -> new ArrayList<>());
+          boolean first = node == load.parts().get(0).node();
+          there.add(load(row, load, quantity, first ? stops : List.of(), see));
+        });
     if (load.parts().isEmpty()) {
       loose.add(load(row, load, load.quantity(), stops, see));
     }
@@ -218,7 +225,7 @@ final class LightingDiagram {
         stops,
         new DiagramNode.Guard(
             node.breaker(), node.curve(), node.rcd().milliamps(), node.rcd().type()),
-        node.legs(),
+        usedLegs.of(node),
         node.isFed() ? flows.shown(node).amps() : Double.NaN,
         node.kind() == Node.Kind.SUPPLY ? supply(node) : null,
         node.kind() == Node.Kind.RUN ? cable(node) : null,

@@ -36,6 +36,7 @@ import org.setpower.plan.lighting.input.SupplyType;
 import org.setpower.plan.lighting.load.Flows;
 import org.setpower.plan.lighting.load.LoadState;
 import org.setpower.plan.lighting.load.PlannedLoad;
+import org.setpower.plan.lighting.load.UsedLegs;
 import org.setpower.plan.lighting.network.Network;
 import org.setpower.plan.lighting.network.Node;
 import org.setpower.plan.lighting.paper.BalanceProposal;
@@ -71,6 +72,7 @@ final class LightingHandouts {
   private final Flows flows;
   private final Nights nights;
   private final OrderList orders;
+  private final UsedLegs usedLegs;
   private List<RunCable> laid;
   private List<LightingPapers.PlaceRow> placeRows;
   private Map<Node, Map<String, Double>> mostAtOnce;
@@ -81,6 +83,7 @@ final class LightingHandouts {
     flows = plan.flows();
     nights = plan.nights();
     orders = new OrderList(plan.settings(), network);
+    usedLegs = new UsedLegs(plan.flows().loads());
   }
 
   /** What stands on papers. */
@@ -298,7 +301,7 @@ final class LightingHandouts {
         LightingTables.known(Network.protectedPlace(node).protectingBreaker()),
         rcd(Network.protectedPlace(node)),
         String.join(", ", plugged.stream().sorted().toList()),
-        LegWord.text(node.legs()),
+        LegWord.text(usedLegs.of(node)),
         flows.shown(node).amps(),
         node.hasNeutral() ? (Double) flows.shownNeutral(node) : null,
         null,

@@ -9,7 +9,10 @@ public enum RcdType implements TextEnum {
   A("A"),
   F("F"),
   B("B"),
-  /** Time-delayed. */
+  A_S("A S", "AS", "S A"),
+  F_S("F S", "FS", "S F"),
+  B_S("B S", "BS", "S B"),
+  /** Time-delayed; of which type is not known. */
   S("S", "delayed");
 
   private final String word;
@@ -18,6 +21,11 @@ public enum RcdType implements TextEnum {
   RcdType(String word, String... alsoWritten) {
     this.word = word;
     this.alsoWritten = List.of(alsoWritten);
+  }
+
+  /** Whether one behind it opens first. */
+  public boolean isDelayed() {
+    return word.endsWith(S.word);
   }
 
   @Override

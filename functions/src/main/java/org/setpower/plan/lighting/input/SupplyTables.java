@@ -79,7 +79,7 @@ public final class SupplyTables {
               key = "rcdType",
               heading = "RCD type",
               blank = "Blank: not delayed.",
-              help = "S is time-delayed.")
+              help = "A, F or B as marked; S is time-delayed, such as A S.")
           RcdType rcdType,
       @Input(
               key = "zs",
@@ -139,7 +139,8 @@ public final class SupplyTables {
       @Input(
               key = "legs",
               heading = "Legs",
-              blank = "Blank: all legs for five pins, in turn from L1 for others.",
+              blank =
+                  "Blank: all legs for five pins, two legs for four, in turn from L1 for others.",
               help = "L1, L1-L2, all, in turn from L1, pairs in turn.")
           LegWord legs,
       @Input(
@@ -166,7 +167,7 @@ public final class SupplyTables {
               key = "rcdType",
               heading = "RCD type",
               blank = "Blank: not delayed.",
-              help = "S is time-delayed.")
+              help = "A, F or B as marked; S is time-delayed, such as A S.")
           RcdType rcdType,
       @Input(
               key = "sharing",

@@ -85,7 +85,7 @@ public final class Flows {
     this.network = network;
     this.timeline = timeline;
     this.settings = settings;
-    new LegSuggestion(table).suggest();
+    new LegSuggestion(table, network).suggest();
     loads = table.loads();
     states = LoadState.of(loads);
     List<Node> nodes = network.nodes();

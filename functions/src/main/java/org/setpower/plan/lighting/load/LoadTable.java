@@ -134,7 +134,10 @@ public final class LoadTable {
     return pair ? Connection.LINE_LINE : Connection.LINE_NEUTRAL;
   }
 
-  /** Pieces go to the places of a range in turn. */
+  /**
+   * Pieces go to the places of a range in turn; where legs are left open, those of one place to
+   * several legs.
+   */
   private List<PlannedLoad.Part> parts(
       Load typed, Connection connection, List<Node> nodes, List<Finding> findings) {
     double quantity = typed.quantity() == null ? 1 : Math.ceil(typed.quantity());
@@ -165,7 +168,12 @@ public final class LoadTable {
       }
       boolean fixed = spanned == connection.legs();
       int legs = !possible ? there : fixed ? there : fits ? decided : 0;
-      parts.add(new PlannedLoad.Part(node, Math.max(0, own), legs, possible && !fixed && !fits));
+      boolean open = possible && !fixed && !fits;
+      int shares = open ? Math.max(1, Math.min((int) own, spanned)) : 1;
+      for (int share = 0; share < shares; share++) {
+        double pieces = Math.floor((Math.max(0, own) - share + shares - 1) / shares);
+        parts.add(new PlannedLoad.Part(node, pieces, legs, open));
+      }
     }
     return parts;
   }

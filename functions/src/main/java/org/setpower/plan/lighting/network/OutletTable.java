@@ -17,6 +17,8 @@ import org.setpower.plan.lighting.input.SupplyTables.OutletGroup;
 /** Makes the outlets of the rows of Outlets and hangs them on their distros. */
 final class OutletTable {
   private static final double MOST_AMPS = 6000;
+  private static final int FOUR_PINS = 4; // two legs, neutral and earth
+  private static final int FIVE_PINS = 5;
   private static final double LEAST_MILLIAMPS = 0.5;
   private static final double MOST_MILLIAMPS = 3000;
 
@@ -159,8 +161,7 @@ final class OutletTable {
     OutletGroup typed = group.row().value();
     LegWord word = typed.legs();
     if (word == null) {
-      boolean all = typed.connector() != null && typed.connector().pins() == 5;
-      word = all ? LegWord.ALL : LegWord.IN_TURN;
+      word = legs(typed.connector(), ofDistro);
     }
     if (group.circuits() > 1 && node.kind() == Node.Kind.OUTLET) {
       return ofDistro;
@@ -170,6 +171,15 @@ final class OutletTable {
     }
     Node outlet = node.kind() == Node.Kind.BREAKER ? node.children().get(0) : node;
     return word.legs(group.nodes().indexOf(outlet) / sharing(group), ofDistro);
+  }
+
+  /** Legs of an outlet that nobody decided: what its contacts are made for. */
+  private static LegWord legs(Connector connector, int ofDistro) {
+    int pins = connector == null ? 0 : connector.pins();
+    if (pins == FIVE_PINS || pins == FOUR_PINS && Integer.bitCount(ofDistro) == 1) {
+      return LegWord.ALL;
+    }
+    return pins == FOUR_PINS ? LegWord.PAIRS_IN_TURN : LegWord.IN_TURN;
   }
 
   private static double amount(String text, double least, double most) {

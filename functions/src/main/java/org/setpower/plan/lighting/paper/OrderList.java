@@ -14,6 +14,7 @@ import org.setpower.plan.lighting.battery.BatteryDays;
 import org.setpower.plan.lighting.input.CableTables.CableStock;
 import org.setpower.plan.lighting.input.Connector;
 import org.setpower.plan.lighting.input.CoreSet;
+import org.setpower.plan.lighting.input.LegWord;
 import org.setpower.plan.lighting.input.LightingInputs;
 import org.setpower.plan.lighting.input.LightingSettings;
 import org.setpower.plan.lighting.input.LoadTables.Equipment;
@@ -255,7 +256,7 @@ public final class OrderList {
     }
     if (own != null && outlet != null && own != outlet) {
       double breaker = cable.node().parent().protectingBreaker();
-      adaptor(outlet, own, breaker, 1);
+      adaptor(outlet, own, "", breaker, 1);
     }
   }
 
@@ -303,17 +304,27 @@ public final class OrderList {
       Connector there = network.connector(part.node());
       if (there != null && there != load.equipment().plug() && part.quantity() > 0) {
         adaptor(
-            there, load.equipment().plug(), part.node().protectingBreaker(), (int) part.quantity());
+            there,
+            load.equipment().plug(),
+            wired(part),
+            part.node().protectingBreaker(),
+            (int) part.quantity());
       }
     }
   }
 
+  /** The leg that an adaptor is made for, where the outlet has more. */
+  private static String wired(PlannedLoad.Part part) {
+    boolean some = part.legs() != 0 && part.legs() != part.node().legs();
+    return some ? ", " + LegWord.text(part.legs()) : "";
+  }
+
   /** A plug that is made for less than the breaker needs a smaller breaker in its adaptor. */
-  private void adaptor(Connector from, Connector to, double breaker, int pieces) {
+  private void adaptor(Connector from, Connector to, String leg, double breaker, int pieces) {
     add(
         new Line(
             "adaptor",
-            from.word() + " to " + to.word(),
+            from.word() + " to " + to.word() + leg,
             "",
             "",
             "",

@@ -138,7 +138,8 @@ public final class OutletJudge {
     double milliamps = node.rcd().milliamps();
     if (upstream != null
         && (upstream.rcd().milliamps() < SELECTIVE * milliamps
-            || upstream.rcd().type() != RcdType.S)) {
+            || upstream.rcd().type() == null
+            || !upstream.rcd().type().isDelayed())) {
       boolean supply = node.kind() == Node.Kind.SUPPLY;
       together
           .computeIfAbsent(upstream, k -> new TreeMap<>())

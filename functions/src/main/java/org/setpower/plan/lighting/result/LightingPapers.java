@@ -190,7 +190,7 @@ public final class LightingPapers {
           Double rcd,
       @Result(key = "plugged", heading = "Plugged", rule = "Cable run or loads that are fit.")
           String plugged,
-      @Result(key = "legs", heading = "Leg", rule = "Legs of the outlet.") String legs,
+      @Result(key = "legs", heading = "Leg", rule = "Legs that its loads hang on.") String legs,
       @Result(
               key = "amps",
               heading = "Current",
