@@ -76,6 +76,10 @@ class DistroAdditionTest {
     assertThat(addition.places(kind(MeasureSystem.METRIC, "16 A to 4 household sockets")))
         .first()
         .matches(p -> p.startsWith("A-") || p.startsWith("B-"));
+    // none of 63 A is free: 32 A is nearer than the source of 125 A
+    assertThat(addition.places(kind(MeasureSystem.METRIC, "63 A to 6 × 16 A")))
+        .startsWith("kiosk")
+        .endsWith("quay");
   }
 
   @Test

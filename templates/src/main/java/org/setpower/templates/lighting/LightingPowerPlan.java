@@ -265,7 +265,8 @@ public final class LightingPowerPlan implements PlanTemplate {
                         "off",
                         "to")
                     .width("tick", 14)
-                    .width("item", 44)),
+                    .width("item", 38)
+                    .width("to", 40)),
         PlanTab.of(
                 "Battery stock",
                 "One row for each type of battery, then one for each kind of charger. A charger is"

@@ -102,14 +102,16 @@ public final class DistroAddition {
     return Stream.concat(sources.stream(), outlets).distinct().toList();
   }
 
-  /** The same, those with a breaker of the size of a kind's feed first. */
+  /** The same, those whose breaker is nearest to a kind's feed first. */
   public List<String> places(DistroKind kind) {
-    return places().stream().sorted(Comparator.comparing(p -> !fits(p, kind))).toList();
+    return places().stream().sorted(Comparator.comparing(p -> away(p, kind))).toList();
   }
 
-  private boolean fits(String place, DistroKind kind) {
+  private double away(String place, DistroKind kind) {
     List<Node> nodes = network.place(place);
-    return nodes.size() == 1 && Math.abs(nodes.get(0).protectingBreaker() - kind.feed()) < 1e-9;
+    return nodes.size() == 1
+        ? Math.abs(nodes.get(0).protectingBreaker() - kind.feed())
+        : Double.POSITIVE_INFINITY;
   }
 
   private Set<String> taken() {
