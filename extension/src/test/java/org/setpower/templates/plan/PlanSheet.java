@@ -205,6 +205,15 @@ final class PlanSheet implements AutoCloseable {
         .getDataArray()[0][0];
   }
 
+  /** Types many cells, calculated once. */
+  PlanSheet typing(Runnable cells) {
+    XCalculatable calculation = UnoRuntime.queryInterface(XCalculatable.class, document);
+    calculation.enableAutomaticCalculation(false);
+    cells.run();
+    calculation.enableAutomaticCalculation(true);
+    return this;
+  }
+
   PlanSheet calculated() {
     UnoRuntime.queryInterface(XCalculatable.class, document).calculateAll();
     return this;

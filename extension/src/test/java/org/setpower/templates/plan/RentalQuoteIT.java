@@ -58,6 +58,10 @@ class RentalQuoteIT {
 
   /** The same in a document that is open. */
   static PlanSheet filled(PlanSheet book) {
+    return book.typing(() -> head(book));
+  }
+
+  private static void head(PlanSheet book) {
     Stream.of("house.name", "house.address", "house.taxNumber", "house.contact", "house.bank")
         .forEach(p -> book.type(p, "our " + p));
     book.type("house.payment", "within 14 days").type("house.daysPerWeek", 3.0);
@@ -66,7 +70,6 @@ class RentalQuoteIT {
     book.type("order.validUntil", day("2027-01-27")).type("order.currency", "EUR");
     book.type("order.out", day("2027-02-01")).type("order.back", day("2027-02-16"));
     book.type("order.tax", 0.2).type("order.insuredUntil", day("2027-03-31"));
-    return book;
   }
 
   private PlanSheet empty(Office office) throws IOException {
