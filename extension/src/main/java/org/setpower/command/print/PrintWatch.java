@@ -11,6 +11,9 @@ import com.sun.star.frame.theGlobalEventBroadcaster;
 import com.sun.star.lang.EventObject;
 import com.sun.star.lang.XComponent;
 import com.sun.star.lang.XEventListener;
+import com.sun.star.sheet.ActivationEvent;
+import com.sun.star.sheet.XActivationBroadcaster;
+import com.sun.star.sheet.XActivationEventListener;
 import com.sun.star.sheet.XSpreadsheetView;
 import com.sun.star.uno.Exception;
 import com.sun.star.uno.UnoRuntime;
@@ -24,8 +27,8 @@ import org.setpower.uno.Uno;
 import org.setpower.uno.UnoService;
 
 /**
- * Waits for windows with documents of ours: their print ranges are set when they print. The office
- * has no event early enough before printing, so each such window gets a {@link PrintInterceptor}.
+ * Waits for windows with documents of ours: their print ranges are set when they print, rows are
+ * fitted to what they show when somebody goes to their tab. The office has no event early enough before printing, so each such window gets a {@link PrintInterceptor}.
  * Made once, with the first function of ours that a cell calls; a document of somebody else never
  * starts Java for it.
  */
@@ -96,12 +99,16 @@ public final class PrintWatch extends UnoService implements XDocumentEventListen
     synchronized (watched) {
       known = watched.putIfAbsent(frame, interceptor);
     }
+    XActivationBroadcaster tabs = Uno.as(XActivationBroadcaster.class, controller);
+    if (tabs != null) {
+      tabs.addActivationEventListener(new Going(desk, known == null ? interceptor : known));
+    }
     if (known == null) {
       frame.addEventListener(new Ending(frame));
       Uno.as(XDispatchProviderInterception.class, frame)
           .registerDispatchProviderInterceptor(interceptor);
     } else if (Uno.as(XSpreadsheetView.class, controller) != null) {
-      known.showBlankRows(); // its preview was closed
+      known.putBack(); // its preview was closed
     }
   }
 
@@ -109,6 +116,20 @@ public final class PrintWatch extends UnoService implements XDocumentEventListen
   public void disposing(EventObject office) {
     synchronized (watched) {
       watched.clear();
+    }
+  }
+
+  /** Fits the rows of a tab that somebody goes to. */
+  private record Going(CommandContext desk, PrintInterceptor window)
+      implements XActivationEventListener {
+    @Override
+    public void activeSpreadsheetChanged(ActivationEvent event) {
+      window.fitRows(desk, event.ActiveSheet);
+    }
+
+    @Override
+    public void disposing(EventObject event) {
+      // the window is closed, and this with it
     }
   }
 
