@@ -4,6 +4,7 @@ import static org.setpower.command.message.CommandMessages.plural;
 
 import com.sun.star.table.XCell;
 import com.sun.star.table.XCellRange;
+import com.sun.star.text.XText;
 import com.sun.star.uno.Exception;
 import java.math.BigDecimal;
 import java.text.NumberFormat;
@@ -26,6 +27,7 @@ import org.setpower.plan.common.InputColumn;
 import org.setpower.plan.common.InputTable;
 import org.setpower.plan.common.Messages;
 import org.setpower.ui.MessageBoxes;
+import org.setpower.uno.Uno;
 
 /** Writes what each line is planned to cost as its approved budget, and the day. */
 public final class ApproveBudgetCommand implements Command {
@@ -149,10 +151,21 @@ public final class ApproveBudgetCommand implements Command {
     } else {
       setting(file, "approvedContingency").setValue(approval.contingency().doubleValue());
     }
-    setting(file, "approvalKey").setValue(approval.key(day));
+    String noted = approval.approvals(noted(approval, day));
+    Uno.as(XText.class, setting(file, "approvals")).setString(noted);
+    setting(file, "approvalKey").setValue(approval.key(day, noted));
     file.typed(table(file, PROJECT), "approved")
         .getCellByPosition(0, 0)
         .setValue(InputColumn.serial(day) - file.days());
+  }
+
+  /** What stays of an approval when a later one takes its place. */
+  private static String noted(BudgetApproval approval, LocalDate day) {
+    return CommandMessages.say(
+        "{}: {} and {} of contingency",
+        shown(day),
+        shown(approval.total()),
+        shown(approval.contingency()));
   }
 
   private static XCell setting(PlanFile file, String key) throws Exception {

@@ -14,7 +14,7 @@ import com.sun.star.table.XColumnRowRange;
 import com.sun.star.uno.Exception;
 import java.util.List;
 import org.setpower.command.document.CalcDocument;
-import org.setpower.templates.spec.CellStyle;
+import org.setpower.templates.layout.PlanNames;
 import org.setpower.uno.Uno;
 
 /**
@@ -82,8 +82,7 @@ final class RowHeights {
     XCellRange cell = sheet.getCellRangeByPosition(column, row, column, row);
     String style = (String) Uno.get(cell, "CellStyle");
     boolean listed =
-        style.startsWith(CellStyle.RESULT.styleName())
-            || style.startsWith(CellStyle.REASON.styleName());
+        style.startsWith(PlanNames.RESULT_CELL) || style.startsWith(PlanNames.REASON_CELL);
     if (!listed || !(boolean) Uno.get(cell, "IsTextWrapped")) {
       return 0;
     }

@@ -310,6 +310,8 @@ class PowerBudgetIT {
       assertThat(numbers(book, "lines.budgetNow")).containsExactly(2000.0, 0.0, 10.0);
       assertThat(book.typed("project.approvedTotal")).isEqualTo(2010.0);
       assertThat(book.typed("project.approvedContingency")).isEqualTo(201.0);
+      assertThat(book.typed("project.approvals"))
+          .isEqualTo("10 Jan 2027: 2,010.00 and 201.00 of contingency");
       assertThat(book.single("project.verdict")).isEqualTo("ok");
       assertThat(book.column("byLine.label"))
           .containsExactly("lamps", "fuel", "Subtotal", "Contingency", "Total");

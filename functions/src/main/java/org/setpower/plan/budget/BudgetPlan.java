@@ -142,7 +142,8 @@ public final class BudgetPlan {
         checks,
         amounts,
         plan.totals.contingency(),
-        plan.rules.terms());
+        plan.rules.terms(),
+        plan.rules.project().approvals());
   }
 
   static boolean isStop(Finding finding) {

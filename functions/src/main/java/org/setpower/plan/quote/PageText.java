@@ -27,6 +27,10 @@ enum PageText {
   ALSO_SOLD("{0} (sold)"),
   ALSO_SERVICES("{0} (services)"),
   OPTIONS("Options, not in the total"),
+  OPTIONS_DISCOUNT("Options, not in the total; order discount applies to their hire"),
+  OPTIONS_WAIVER("Options, not in the total; damage waiver applies to their hire"),
+  OPTIONS_BOTH(
+      "Options, not in the total; order discount and damage waiver apply to their hire"),
   DISCOUNT_UNDISCOUNTED("Order discount {0,number,0.##} % of {1}, rows without own discount"),
   MINIMUM("Difference to the minimum hire"),
   WAIVER("Damage waiver {0,number,0.##} % of {1}, not insurance"),

@@ -503,7 +503,7 @@ public record QuoteInputs(
               min = 0,
               max = 10_000_000,
               blank = "Blank: none.",
-              help = "What one piece costs us a day. Never on the client's page.")
+              help = "Of one piece and day, in the quote's currency. Never on the client's page.")
           Double subRate,
       @Input(
               key = "subDays",
