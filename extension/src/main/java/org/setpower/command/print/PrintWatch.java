@@ -101,7 +101,7 @@ public final class PrintWatch extends UnoService implements XDocumentEventListen
     }
     XActivationBroadcaster tabs = Uno.as(XActivationBroadcaster.class, controller);
     if (tabs != null) {
-      tabs.addActivationEventListener(new Going(desk, known == null ? interceptor : known));
+      tabs.addActivationEventListener(new Going(known == null ? interceptor : known));
     }
     if (known == null) {
       frame.addEventListener(new Ending(frame));
@@ -120,11 +120,10 @@ public final class PrintWatch extends UnoService implements XDocumentEventListen
   }
 
   /** Fits the rows of a tab that somebody goes to. */
-  private record Going(CommandContext desk, PrintInterceptor window)
-      implements XActivationEventListener {
+  private record Going(PrintInterceptor window) implements XActivationEventListener {
     @Override
     public void activeSpreadsheetChanged(ActivationEvent event) {
-      window.fitRows(desk, event.ActiveSheet);
+      window.fitRowsLater();
     }
 
     @Override

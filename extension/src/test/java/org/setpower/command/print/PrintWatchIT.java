@@ -187,7 +187,7 @@ class PrintWatchIT {
             "Client quote", "Accepted:",
             "Delivery note", "Received complete",
             "Return note", "Counted by both",
-            "Insurer's list", "Replacement");
+            "Insurer's list", "Value of one");
     XComponent document = office.open(QUOTE);
     Path pdf = office.newFolder().resolve("paper.pdf");
     try {

@@ -76,7 +76,9 @@ class QuoteDeskTest {
   @Test
   void options_say_whether_discount_and_waiver_apply_to_them() {
     Ranges ranges =
-        empty().row("items", "item", "fan", "qty", 1, "rate", 10).set("items", 1, "order", "option");
+        empty()
+            .set("order", 1, "waiver", "", "discount", "")
+            .row("items", "item", "fan", "qty", 1, "rate", 10, "order", "option");
     assertThat(page(ranges)).contains("Options, not in the total null");
     ranges.set("order", 1, "discount", 0.1);
     assertThat(page(ranges)).contains("Options, not in the total; order discount applies");
