@@ -1,9 +1,6 @@
 package org.setpower.command.print;
 
-import com.sun.star.awt.XRequestCallback;
 import com.sun.star.beans.PropertyValue;
-import com.sun.star.document.XUndoManager;
-import com.sun.star.document.XUndoManagerSupplier;
 import com.sun.star.frame.DispatchDescriptor;
 import com.sun.star.frame.XController;
 import com.sun.star.frame.XDispatch;
@@ -15,7 +12,6 @@ import com.sun.star.frame.XStatusListener;
 import com.sun.star.lang.XComponent;
 import com.sun.star.lib.uno.helper.WeakBase;
 import com.sun.star.sheet.XSpreadsheetView;
-import com.sun.star.uno.Any;
 import com.sun.star.uno.XComponentContext;
 import com.sun.star.util.URL;
 import com.sun.star.util.XModifiable;
@@ -120,45 +116,6 @@ final class PrintInterceptor extends WeakBase
       }
       if (papers != null) {
         keepingUnmodified(Uno.as(XModifiable.class, papers.document()), papers::putBack);
-      }
-    } catch (com.sun.star.uno.Exception | RuntimeException fault) {
-      System.err.println(fault);
-    }
-  }
-
-  /**
-   * Fits rows of the tab that somebody has gone to; no step of undo, and nothing to save. Once the
-   * office is at rest: it says so while it still makes its view.
-   */
-  void fitRowsLater() {
-    try {
-      new CommandContext(context, null)
-          .service(XRequestCallback.class, "com.sun.star.awt.AsyncCallback")
-          .addCallback(nothing -> fitRows(), Any.VOID);
-    } catch (com.sun.star.uno.Exception | RuntimeException fault) {
-      System.err.println(fault);
-    }
-  }
-
-  private void fitRows() {
-    try {
-      XController controller = frame.getController();
-      XSpreadsheetView view = Uno.as(XSpreadsheetView.class, controller);
-      if (view == null || hidden != null) {
-        return;
-      }
-      CommandContext desk =
-          new CommandContext(context, Uno.as(XComponent.class, controller.getModel()));
-      if (desk.mayWrite() && desk.book().isFromTemplate()) {
-        XUndoManager undo = Uno.as(XUndoManagerSupplier.class, desk.document()).getUndoManager();
-        undo.lock();
-        try {
-          keepingUnmodified(
-              Uno.as(XModifiable.class, desk.document()),
-              () -> PrintRangeFitter.rowsOf(desk.book(), view.getActiveSheet()));
-        } finally {
-          undo.unlock();
-        }
       }
     } catch (com.sun.star.uno.Exception | RuntimeException fault) {
       System.err.println(fault);

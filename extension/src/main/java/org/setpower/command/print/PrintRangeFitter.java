@@ -68,14 +68,6 @@ public final class PrintRangeFitter {
     return in(book, anchors, BlankRows.none(book));
   }
 
-  /** Fits the rows of a sheet that somebody looks at to what they show now. */
-  static void rowsOf(CalcDocument book, XSpreadsheet sheet) throws Exception {
-    PrintAnchors anchors = PrintAnchors.of(book);
-    PrintRangeFitter fit = new PrintRangeFitter(book, anchors, BlankRows.none(book));
-    RowHeights.fit(sheet, fit.tables(CalcDocument.name(sheet)), used(sheet));
-    fit.placeCharts(sheet);
-  }
-
   private static int in(CalcDocument book, PrintAnchors anchors, BlankRows blank) throws Exception {
     PageFormat.of(book, anchors.units());
     PrintRangeFitter fit = new PrintRangeFitter(book, anchors, blank);

@@ -11,9 +11,6 @@ import com.sun.star.frame.theGlobalEventBroadcaster;
 import com.sun.star.lang.EventObject;
 import com.sun.star.lang.XComponent;
 import com.sun.star.lang.XEventListener;
-import com.sun.star.sheet.ActivationEvent;
-import com.sun.star.sheet.XActivationBroadcaster;
-import com.sun.star.sheet.XActivationEventListener;
 import com.sun.star.sheet.XSpreadsheetView;
 import com.sun.star.uno.Exception;
 import com.sun.star.uno.UnoRuntime;
@@ -27,8 +24,8 @@ import org.setpower.uno.Uno;
 import org.setpower.uno.UnoService;
 
 /**
- * Waits for windows with documents of ours: their print ranges are set when they print, rows are
- * fitted to what they show when somebody goes to their tab. The office has no event early enough before printing, so each such window gets a {@link PrintInterceptor}.
+ * Waits for windows with documents of ours: their print ranges are set when they print. The office
+ * has no event early enough before printing, so each such window gets a {@link PrintInterceptor}.
  * Made once, with the first function of ours that a cell calls; a document of somebody else never
  * starts Java for it.
  */
@@ -99,10 +96,6 @@ public final class PrintWatch extends UnoService implements XDocumentEventListen
     synchronized (watched) {
       known = watched.putIfAbsent(frame, interceptor);
     }
-    XActivationBroadcaster tabs = Uno.as(XActivationBroadcaster.class, controller);
-    if (tabs != null) {
-      tabs.addActivationEventListener(new Going(known == null ? interceptor : known));
-    }
     if (known == null) {
       frame.addEventListener(new Ending(frame));
       Uno.as(XDispatchProviderInterception.class, frame)
@@ -116,19 +109,6 @@ public final class PrintWatch extends UnoService implements XDocumentEventListen
   public void disposing(EventObject office) {
     synchronized (watched) {
       watched.clear();
-    }
-  }
-
-  /** Fits the rows of a tab that somebody goes to. */
-  private record Going(PrintInterceptor window) implements XActivationEventListener {
-    @Override
-    public void activeSpreadsheetChanged(ActivationEvent event) {
-      window.fitRowsLater();
-    }
-
-    @Override
-    public void disposing(EventObject event) {
-      // the window is closed, and this with it
     }
   }
 

@@ -212,29 +212,6 @@ class PrintWatchIT {
     }
   }
 
-  /** A reason that came and went by what was typed on another tab: its row follows. */
-  @Test
-  void rows_are_fitted_when_somebody_goes_to_their_tab() throws Exception {
-    XComponent document = office.open(QUOTE);
-    try {
-      XSpreadsheet table = TestSheet.named(document, "Quote").sheet();
-      Object row =
-          Uno.as(XColumnRowRange.class, table.getCellRangeByPosition(0, 20, 0, 20)).getRows();
-      int height = (int) Uno.get(row, "Height");
-      Uno.set(row, "Height", 5 * height);
-      Uno.as(XUndoManagerSupplier.class, document).getUndoManager().clear();
-      Uno.as(XModifiable.class, document).setModified(false);
-      Uno.as(XSpreadsheetView.class, view(document)).setActiveSheet(table);
-      ShownWindow.until("a fitted row", () -> (int) Uno.get(row, "Height") == height ? row : null);
-      assertThat(Uno.as(XModifiable.class, document).isModified()).isFalse();
-      assertThat(
-              Uno.as(XUndoManagerSupplier.class, document).getUndoManager().isUndoPossible())
-          .isFalse();
-    } finally {
-      Office.discard(document);
-    }
-  }
-
   /** Exports to PDF as the button of the toolbar does. */
   private static void export(XComponent document, Path pdf) throws Exception {
     office
