@@ -30,7 +30,7 @@ final class RowHeights {
   private static final double MM_100_A_POINT = 35.28;
 
   /** Shorter texts never need a second line: no column of words is that narrow. */
-  private static final int SHORT = 6;
+  private static final int SHORT = 4;
 
   private RowHeights() {}
 
@@ -58,15 +58,9 @@ final class RowHeights {
                 sheet.getCellRangeByPosition(0, 0, used.EndColumn, used.EndRow))
             .getDataArray();
     for (int row = 0; row < values.length; row++) {
-      int lines = 0;
-      for (int column = 0; column < values[row].length; column++) {
-        if (values[row][column] instanceof String text && text.length() > SHORT) {
-          lines = Math.max(lines, lines(sheet, column, row));
-        }
-      }
-      if (lines > 0) {
+      int needed = needed(sheet, row, values[row]);
+      if (needed > 0) {
         Object height = Uno.get(rows(sheet, row, row), "Height");
-        int needed = ROOM + LINE * lines;
         boolean lower = row > heading && (int) height > ROOM + LINE * LEAST;
         int least = ROOM + LINE * LEAST;
         int set = lower ? Math.max(least, needed) : Math.max((int) height, needed);
@@ -75,6 +69,22 @@ final class RowHeights {
         }
       }
     }
+  }
+
+  /** The height that a row of a list on a page needs on paper; 0 where it is none. */
+  static int needed(XSpreadsheet sheet, int row, int lastColumn) throws Exception {
+    XCellRange cells = sheet.getCellRangeByPosition(0, row, lastColumn, row);
+    return needed(sheet, row, Uno.as(XCellRangeData.class, cells).getDataArray()[0]);
+  }
+
+  private static int needed(XSpreadsheet sheet, int row, Object... values) throws Exception {
+    int lines = 0;
+    for (int column = 0; column < values.length; column++) {
+      if (values[column] instanceof String text && text.length() > SHORT) {
+        lines = Math.max(lines, lines(sheet, column, row));
+      }
+    }
+    return lines == 0 ? 0 : ROOM + LINE * lines;
   }
 
   /** Lines of a merged cell of a list; 0 where it is none. */

@@ -305,20 +305,20 @@ class PowerBudgetIT {
       book.rows("lines", lamps, row("description", "no", "type", "fuel", "struck", "yes"), fuel);
       assertThat(approve(office, book))
           .isEqualTo(
-              "Budget of 2 lines approved on 10 Jan 2027: 2,010.00 and 201.00 of contingency.");
+              "Budget of 2 lines approved on 10 Jan 2027: 2,010.00 EUR and 201.00 EUR of contingency.");
       assertThat(book.typed("project.approved")).isEqualTo(day("2027-01-10"));
       assertThat(numbers(book, "lines.budgetNow")).containsExactly(2000.0, 0.0, 10.0);
       assertThat(book.typed("project.approvedTotal")).isEqualTo(2010.0);
       assertThat(book.typed("project.approvedContingency")).isEqualTo(201.0);
       assertThat(book.typed("project.approvals"))
-          .isEqualTo("10 Jan 2027: 2,010.00 and 201.00 of contingency");
+          .isEqualTo("10 Jan 2027: 2,010.00 EUR and 201.00 EUR of contingency");
       assertThat(book.single("project.verdict")).isEqualTo("ok");
       assertThat(book.column("byLine.label"))
           .containsExactly("lamps", "fuel", "Subtotal", "Contingency", "Total");
       assertThat(numbers(book, "byLine.budget"))
           .containsExactly(2000.0, 10.0, 2010.0, 201.0, 2211.0);
       assertThat(book.single("summary.approved")).isEqualTo("yes");
-      assertThatThrownBy(() -> approve(office, book)).hasMessageContaining("is approved, on");
+      assertThatThrownBy(() -> approve(office, book)).hasMessageContaining("was approved on");
       XUndoManager undo =
           UnoRuntime.queryInterface(XUndoManagerSupplier.class, book.document()).getUndoManager();
       undo.undo();

@@ -63,6 +63,11 @@ public record BudgetApproval(
     return sum.getValue();
   }
 
+  /** The code of the currency that amounts are in. */
+  public String currency() {
+    return terms.substring(0, terms.indexOf(' '));
+  }
+
   /** What is noted of all of them, this one first, which is put into words by whoever writes it. */
   public String approvals(String words) {
     return approvals == null ? words : words + "; " + approvals;

@@ -106,6 +106,15 @@ class BudgetApprovalTest {
     assertThat(keys(ranges)).doesNotContain("budget.approved.changed");
   }
 
+  /** After its day is cleared every line says that its approved amount does not count. */
+  @Test
+  void lines_that_are_a_check_for_being_a_draft_only_are_not_named() {
+    Ranges ranges = line(400).set("lines", 1, "budget", 300);
+    assertThat(approval(ranges).checks()).isEmpty();
+    assertThat(approval(ranges.set("lines", 1, "paid", -5)).checks()).containsExactly(1);
+    assertThat(approval(ranges).currency()).isEqualTo("EUR");
+  }
+
   @Test
   void earlier_approvals_stay_and_are_noticed_when_their_list_is_changed() {
     Ranges ranges = line(400).set("lines", 1, "qty", 5);
