@@ -158,7 +158,8 @@ public final class PowerBudget implements PlanTemplate {
                 .width("type", 18)
                 .width("other", 18)
                 .width("reasons", 64)
-                .shows("more", "left"));
+                .shows("more", "left"))
+        .paper();
   }
 
   private PlanTab cash() {
