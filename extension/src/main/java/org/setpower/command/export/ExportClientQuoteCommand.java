@@ -73,7 +73,7 @@ public final class ExportClientQuoteCommand implements Command {
     }
     XFolderPicker2 picker =
         desk.service(XFolderPicker2.class, "com.sun.star.ui.dialogs.FolderPicker");
-    picker.setTitle(name + ".pdf, " + name + ".xlsx"); // what the folder is for
+    picker.setTitle(String.join(" ", targets(name).values())); // what the folder is for
     String location = Uno.as(XStorable.class, desk.document()).getLocation();
     if (location != null && location.startsWith("file:")) {
       picker.setDisplayDirectory(location.replaceFirst("/[^/]*$", ""));
