@@ -158,8 +158,7 @@ public final class PowerBudget implements PlanTemplate {
                 .width("type", 18)
                 .width("other", 18)
                 .width("reasons", 64)
-                .shows("more", "left"))
-        .paper();
+                .shows("more", "left"));
   }
 
   private PlanTab cash() {
