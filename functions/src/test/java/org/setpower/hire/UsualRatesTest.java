@@ -23,7 +23,8 @@ class UsualRatesTest {
     "117, GBP, ARS, true",
     "7, GBP, GBP, false",
   })
-  void a_rate_far_from_the_usual_is_noticed(double rate, String from, String to, boolean plausible) {
+  void a_rate_far_from_the_usual_is_noticed(
+      double rate, String from, String to, boolean plausible) {
     assertThat(
             UsualRates.insteadOf(rate, Currency.getInstance(from), Currency.getInstance(to))
                 .isEmpty())

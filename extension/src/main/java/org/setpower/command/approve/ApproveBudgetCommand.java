@@ -94,8 +94,8 @@ public final class ApproveBudgetCommand implements Command {
     BudgetApproval approval = BudgetPlan.approval(file.read());
     if (approval.approved() != null) {
       throw new UserMessageException(
-          "The budget was approved on {}. Have later amounts approved as changes, or clear its day on"
-              + " Project first. Nothing was changed.",
+          "The budget was approved on {}. Have later amounts approved as changes, or clear its day"
+              + " on Project first. Nothing was changed.",
           shown(approval.approved()));
     }
     if (!approval.stops().isEmpty()) {

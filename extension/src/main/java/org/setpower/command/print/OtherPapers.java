@@ -97,8 +97,7 @@ final class OtherPapers {
     XUndoManager undo = Uno.as(XUndoManagerSupplier.class, book.document()).getUndoManager();
     undo.lock();
     try {
-      aside.forEach(
-          (sheet, areas) -> sheet.setPrintAreas(back ? areas : new CellRangeAddress[0]));
+      aside.forEach((sheet, areas) -> sheet.setPrintAreas(back ? areas : new CellRangeAddress[0]));
     } finally {
       undo.unlock();
     }

@@ -28,7 +28,6 @@ import org.setpower.command.document.CalcDocument;
 import org.setpower.plan.common.InputTable;
 import org.setpower.plan.common.ResultTable;
 import org.setpower.templates.layout.PlanLayout;
-import org.setpower.templates.layout.PlanNames;
 import org.setpower.uno.Uno;
 
 /**

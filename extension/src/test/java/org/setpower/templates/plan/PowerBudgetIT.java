@@ -305,7 +305,8 @@ class PowerBudgetIT {
       book.rows("lines", lamps, row("description", "no", "type", "fuel", "struck", "yes"), fuel);
       assertThat(approve(office, book))
           .isEqualTo(
-              "Budget of 2 lines approved on 10 Jan 2027: 2,010.00 EUR and 201.00 EUR of contingency.");
+              "Budget of 2 lines approved on 10 Jan 2027: 2,010.00 EUR and 201.00 EUR of"
+                  + " contingency.");
       assertThat(book.typed("project.approved")).isEqualTo(day("2027-01-10"));
       assertThat(numbers(book, "lines.budgetNow")).containsExactly(2000.0, 0.0, 10.0);
       assertThat(book.typed("project.approvedTotal")).isEqualTo(2010.0);
@@ -484,7 +485,9 @@ class PowerBudgetIT {
       assertThat(worked).contains("GBP", "12.5 %", "fringes", "per diem");
       CommandDriver.command(office, book.document(), "fit");
       PlanTab tab =
-          workbook.tabs().stream().filter(t -> t.name().equals("Cost report by line")).findFirst()
+          workbook.tabs().stream()
+              .filter(t -> t.name().equals("Cost report by line"))
+              .findFirst()
               .orElseThrow();
       PlanList list = (PlanList) tab.parts().get(0);
       PlanLayout.Column column =
@@ -494,8 +497,11 @@ class PowerBudgetIT {
               .orElseThrow();
       int first = book.layout().headingRow(list) + 1;
       XCellRange shown = book.range(tab, column.at(), first, column.span(), 1);
-      int wide = UnoRuntime.queryInterface(XPropertySet.class, shown)
-              .getPropertyValue("Size") instanceof Size size ? size.Width : 0;
+      int wide =
+          UnoRuntime.queryInterface(XPropertySet.class, shown).getPropertyValue("Size")
+                  instanceof Size size
+              ? size.Width
+              : 0;
       int tall = height(shown);
       assertThat(tall).isGreaterThanOrEqualTo(optimal(office, worked, wide));
       // and lower again once it is short
@@ -508,8 +514,7 @@ class PowerBudgetIT {
 
   private static int height(XCellRange cells) throws Exception {
     Object rows = UnoRuntime.queryInterface(XColumnRowRange.class, cells).getRows();
-    return (int)
-        UnoRuntime.queryInterface(XPropertySet.class, rows).getPropertyValue("Height");
+    return (int) UnoRuntime.queryInterface(XPropertySet.class, rows).getPropertyValue("Height");
   }
 
   /** The height that the office takes for a text in a cell of its own. */

@@ -96,8 +96,7 @@ final class ApprovedBudget {
         fit.stream().map(BudgetLine::approvedBudget).reduce(BigDecimal.ZERO, BigDecimal::add);
     BigDecimal share = BudgetRules.decimal(rules.project().contingency());
     BigDecimal comesTo = rules.rounded(budget.multiply(share));
-    BigDecimal was =
-        rules.rounded(BudgetRules.decimal(rules.project().approvedContingency()));
+    BigDecimal was = rules.rounded(BudgetRules.decimal(rules.project().approvedContingency()));
     if (comesTo.compareTo(was) != 0) {
       findings.add(Finding.of(BudgetFinding.CONTINGENCY_MOVED, was, comesTo));
     }
