@@ -4,6 +4,8 @@ import static org.setpower.command.message.CommandMessages.plural;
 
 import com.sun.star.table.XCell;
 import com.sun.star.table.XCellRange;
+import com.sun.star.table.XColumnRowRange;
+import com.sun.star.text.XText;
 import com.sun.star.uno.Exception;
 import java.math.BigDecimal;
 import java.text.NumberFormat;
@@ -26,6 +28,7 @@ import org.setpower.plan.common.InputColumn;
 import org.setpower.plan.common.InputTable;
 import org.setpower.plan.common.Messages;
 import org.setpower.ui.MessageBoxes;
+import org.setpower.uno.Uno;
 
 /** Writes what each line is planned to cost as its approved budget, and the day. */
 public final class ApproveBudgetCommand implements Command {
@@ -46,8 +49,8 @@ public final class ApproveBudgetCommand implements Command {
             "Approve the budget of {} lines as planned on {}: {} and {} of contingency?",
             approval.amounts().size(),
             shown(today),
-            shown(approval.total()),
-            shown(approval.contingency()));
+            shown(approval, approval.total()),
+            shown(approval, approval.contingency()));
     if (MessageBoxes.ask(desk, question + checks(approval))) {
       MessageBoxes.say(desk, approve(desk, file, approval, today));
     }
@@ -91,8 +94,8 @@ public final class ApproveBudgetCommand implements Command {
     BudgetApproval approval = BudgetPlan.approval(file.read());
     if (approval.approved() != null) {
       throw new UserMessageException(
-          "The budget is approved, on {}. Have later amounts approved as changes, or clear Budget"
-              + " approved on of Project first. Nothing was changed.",
+          "The budget was approved on {}. Have later amounts approved as changes, or clear its day"
+              + " on Project first. Nothing was changed.",
           shown(approval.approved()));
     }
     if (!approval.stops().isEmpty()) {
@@ -124,8 +127,8 @@ public final class ApproveBudgetCommand implements Command {
             "Budget of {} lines approved on {}: {} and {} of contingency.",
             approval.amounts().size(),
             shown(day),
-            shown(approval.total()),
-            shown(approval.contingency()))
+            shown(approval, approval.total()),
+            shown(approval, approval.contingency()))
         + checks(approval);
   }
 
@@ -133,7 +136,7 @@ public final class ApproveBudgetCommand implements Command {
   private static String checks(BudgetApproval approval) {
     return approval.checks().isEmpty()
         ? ""
-        : " " + CommandMessages.say("Lines that are a check: {}.", named(approval.checks()));
+        : "\n" + CommandMessages.say("Lines that are a check: {}.", named(approval.checks()));
   }
 
   private static void write(PlanFile file, BudgetApproval approval, LocalDate day)
@@ -149,10 +152,23 @@ public final class ApproveBudgetCommand implements Command {
     } else {
       setting(file, "approvedContingency").setValue(approval.contingency().doubleValue());
     }
-    setting(file, "approvalKey").setValue(approval.key(day));
+    String noted = approval.approvals(noted(approval, day));
+    XCellRange list = file.typed(table(file, PROJECT), "approvals");
+    Uno.as(XText.class, list.getCellByPosition(0, 0)).setString(noted);
+    Uno.set(Uno.as(XColumnRowRange.class, list).getRows(), "OptimalHeight", true);
+    setting(file, "approvalKey").setValue(approval.key(day, noted));
     file.typed(table(file, PROJECT), "approved")
         .getCellByPosition(0, 0)
         .setValue(InputColumn.serial(day) - file.days());
+  }
+
+  /** What stays of an approval when a later one takes its place. */
+  private static String noted(BudgetApproval approval, LocalDate day) {
+    return CommandMessages.say(
+        "{}: {} and {} of contingency",
+        shown(day),
+        shown(approval, approval.total()),
+        shown(approval, approval.contingency()));
   }
 
   private static XCell setting(PlanFile file, String key) throws Exception {
@@ -170,11 +186,11 @@ public final class ApproveBudgetCommand implements Command {
     return Locale.forLanguageTag(CommandMessages.tag());
   }
 
-  private static String shown(BigDecimal amount) {
+  private static String shown(BudgetApproval approval, BigDecimal amount) {
     NumberFormat format = NumberFormat.getInstance(locale());
     format.setMinimumFractionDigits(amount.scale());
     format.setMaximumFractionDigits(amount.scale());
-    return format.format(amount);
+    return format.format(amount) + " " + approval.currency();
   }
 
   private static String shown(LocalDate day) {

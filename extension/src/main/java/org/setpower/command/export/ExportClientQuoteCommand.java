@@ -39,6 +39,7 @@ import org.setpower.plan.quote.QuoteResults;
 import org.setpower.plan.quote.QuoteResults.DocumentLine;
 import org.setpower.plan.quote.QuoteResults.Letter;
 import org.setpower.plan.quote.SentQuote;
+import org.setpower.templates.layout.PlanLayout;
 import org.setpower.ui.MessageBoxes;
 import org.setpower.uno.Uno;
 
@@ -72,6 +73,7 @@ public final class ExportClientQuoteCommand implements Command {
     }
     XFolderPicker2 picker =
         desk.service(XFolderPicker2.class, "com.sun.star.ui.dialogs.FolderPicker");
+    picker.setTitle(String.join(" ", targets(name).values())); // what the folder is for
     String location = Uno.as(XStorable.class, desk.document()).getLocation();
     if (location != null && location.startsWith("file:")) {
       picker.setDisplayDirectory(location.replaceFirst("/[^/]*$", ""));
@@ -174,7 +176,7 @@ public final class ExportClientQuoteCommand implements Command {
           .write(
               CalcDocument.name(tab),
               title,
-              printed.length == 0 ? 0 : printed[0].StartRow,
+              printed.length == 0 ? PlanLayout.FIRST_ROW : printed[0].StartRow,
               file.address(CLOSING).StartRow);
       store(desk, made, to);
       keep(desk, file);

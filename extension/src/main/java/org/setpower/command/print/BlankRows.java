@@ -86,7 +86,10 @@ final class BlankRows {
     return rows;
   }
 
-  /** Lines of a letter across the page have room for two: those that need one get no more. */
+  /**
+   * Lines of a letter across the page have room for two, and so have rows of a list on a page:
+   * those that need one get no more.
+   */
   void tighten(XSpreadsheet sheet, CellRangeAddress all, BitSet shown) throws Exception {
     int wide = hides ? ((Size) Uno.get(cells(sheet, all, all.StartRow), "Size")).Width : 0;
     for (int row = shown.nextSetBit(0); hides && row >= 0; row = shown.nextSetBit(row + 1)) {
@@ -94,14 +97,22 @@ final class BlankRows {
       if (PlanNames.LETTER_LINE.equals(Uno.get(first, "CellStyle"))
           && isAcross(sheet, first, all.EndColumn)) {
         String text = CalcDocument.shown(first.getCellByPosition(0, 0));
-        Object height = Uno.get(rows(sheet, row, row), "Height");
         int needed = ROOM + LINE * (1 + (int) (text.length() / (wide * LETTERS)));
-        if (!text.contains(STROKE) && needed < (int) height) {
-          Object line = rows(sheet, row, row);
-          unrecorded(() -> Uno.set(line, "Height", needed));
-          tightened.put(line, height);
+        if (!text.contains(STROKE)) {
+          tighten(sheet, row, needed);
         }
+      } else {
+        tighten(sheet, row, RowHeights.needed(sheet, row, all.EndColumn));
       }
+    }
+  }
+
+  private void tighten(XSpreadsheet sheet, int row, int needed) throws Exception {
+    Object line = rows(sheet, row, row);
+    Object height = Uno.get(line, "Height");
+    if (needed > 0 && needed < (int) height) {
+      unrecorded(() -> Uno.set(line, "Height", needed));
+      tightened.put(line, height);
     }
   }
 

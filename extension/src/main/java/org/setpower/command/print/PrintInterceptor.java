@@ -28,6 +28,7 @@ final class PrintInterceptor extends WeakBase
     ".uno:PrintPreview",
     ".uno:ExportToPDF",
     ".uno:ExportDirectToPDF",
+    ".uno:SendMailDocAsPDF",
   };
 
   private final XComponentContext context;
@@ -37,6 +38,9 @@ final class PrintInterceptor extends WeakBase
 
   /** Null while nothing is hidden. */
   private BlankRows hidden;
+
+  /** Null while none is set aside. */
+  private OtherPapers others;
 
   PrintInterceptor(XComponentContext context, XFrame frame) {
     this.context = context;
@@ -72,13 +76,17 @@ final class PrintInterceptor extends WeakBase
       if (Uno.as(XSpreadsheetView.class, view) == null) {
         return; // the preview itself: it is fitted already
       }
-      showBlankRows();
+      putBack();
       CommandContext desk = new CommandContext(context, Uno.as(XComponent.class, view.getModel()));
-      if (desk.mayWrite() && desk.book().isFromTemplate()) {
-        hidden = BlankRows.of(desk.book());
-        keepingUnmodified(
-            Uno.as(XModifiable.class, desk.document()), () -> FitPrintCommand.fit(desk, hidden));
+      if (!desk.book().isFromTemplate()) {
+        return;
       }
+      XModifiable document = Uno.as(XModifiable.class, desk.document());
+      if (desk.mayWrite()) {
+        hidden = BlankRows.of(desk.book());
+        keepingUnmodified(document, () -> FitPrintCommand.fit(desk, hidden));
+      }
+      keepingUnmodified(document, () -> others = OtherPapers.setAside(desk.book(), view));
     } catch (com.sun.star.uno.Exception | RuntimeException fault) {
       System.err.println(fault);
     }
@@ -89,23 +97,28 @@ final class PrintInterceptor extends WeakBase
     return view != null && Uno.as(XSpreadsheetView.class, view) == null;
   }
 
-  /** Shows what is hidden for a preview; an export to PDF is saved too, and keeps it hidden. */
+  /** Puts back what a preview hides; an export to PDF is saved too, and keeps it hidden. */
   void saving() {
     if (isPreview()) {
-      showBlankRows();
+      putBack();
     }
   }
 
-  /** Shows what was hidden for printing, of a preview when it is closed. */
-  void showBlankRows() {
+  /** Shows what was hidden and set aside for printing, of a preview when it is closed. */
+  void putBack() {
     BlankRows rows = hidden;
     hidden = null;
-    if (rows != null) {
-      try {
+    OtherPapers papers = others;
+    others = null;
+    try {
+      if (rows != null) {
         keepingUnmodified(Uno.as(XModifiable.class, rows.document()), rows::show);
-      } catch (com.sun.star.uno.Exception | RuntimeException fault) {
-        System.err.println(fault);
       }
+      if (papers != null) {
+        keepingUnmodified(Uno.as(XModifiable.class, papers.document()), papers::putBack);
+      }
+    } catch (com.sun.star.uno.Exception | RuntimeException fault) {
+      System.err.println(fault);
     }
   }
 
@@ -154,7 +167,7 @@ final class PrintInterceptor extends WeakBase
         printing.dispatch(url, arguments);
       } finally {
         if (!isPreview()) {
-          showBlankRows();
+          putBack();
         }
       }
     }

@@ -18,7 +18,6 @@ import com.sun.star.style.XStyleFamiliesSupplier;
 import com.sun.star.table.BorderLine;
 import com.sun.star.table.CellRangeAddress;
 import com.sun.star.table.XCellRange;
-import com.sun.star.table.XColumnRowRange;
 import com.sun.star.text.XText;
 import com.sun.star.uno.Exception;
 import java.util.ArrayList;
@@ -29,7 +28,6 @@ import org.setpower.command.document.CalcDocument;
 import org.setpower.plan.common.InputTable;
 import org.setpower.plan.common.ResultTable;
 import org.setpower.templates.layout.PlanLayout;
-import org.setpower.templates.layout.PlanNames;
 import org.setpower.uno.Uno;
 
 /**
@@ -121,14 +119,17 @@ public final class PrintRangeFitter {
     XPrintAreas printed = Uno.as(XPrintAreas.class, sheet);
     CellRangeAddress[] before = printed.getPrintAreas();
     boolean list = printed.getPrintTitleRows();
-    for (CellRangeAddress table : tables) {
-      fitRows(sheet, table); // also where nothing is printed: it is read on the screen
-    }
+    CellRangeAddress used = used(sheet);
+    RowHeights.fit(sheet, tables, used); // also where nothing is printed: it is read on the screen
     if (before.length == 0 && !list) {
       return false;
     }
+    if (list && OtherPapers.isLetter(sheet) && !(boolean) Uno.get(sheet, "IsVisible")) {
+      // its title rows say that it is a paper: it is printed once somebody shows it
+      printed.setPrintAreas(new CellRangeAddress[0]);
+      return false;
+    }
     placeCharts(sheet);
-    CellRangeAddress used = used(sheet);
     CellRangeAddress all =
         area(
             before.length == 0 ? used : before[0],
@@ -170,17 +171,7 @@ public final class PrintRangeFitter {
 
   /** Where a paper begins that had nothing to print so far: letters without the head of a tab. */
   private static int firstRow(XSpreadsheet sheet) throws Exception {
-    boolean letter = Uno.get(sheet, "PageStyle").toString().startsWith(PlanNames.LETTER);
-    return letter ? PlanLayout.FIRST_ROW : 0;
-  }
-
-  /** What came by recalculation may need more lines, or fewer, than its row has. */
-  private static void fitRows(XSpreadsheet sheet, CellRangeAddress table) throws Exception {
-    if (table.EndRow > table.StartRow) {
-      XCellRange cells = rows(sheet, table.StartColumn, table.StartRow + 1, table.EndRow);
-      Object rows = Uno.as(XColumnRowRange.class, cells).getRows();
-      Uno.set(rows, "OptimalHeight", true);
-    }
+    return OtherPapers.isLetter(sheet) ? PlanLayout.FIRST_ROW : 0;
   }
 
   /**

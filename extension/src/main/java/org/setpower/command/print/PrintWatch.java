@@ -101,7 +101,7 @@ public final class PrintWatch extends UnoService implements XDocumentEventListen
       Uno.as(XDispatchProviderInterception.class, frame)
           .registerDispatchProviderInterceptor(interceptor);
     } else if (Uno.as(XSpreadsheetView.class, controller) != null) {
-      known.showBlankRows(); // its preview was closed
+      known.putBack(); // its preview was closed
     }
   }
 

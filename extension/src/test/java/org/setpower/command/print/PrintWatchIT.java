@@ -31,10 +31,12 @@ import com.sun.star.util.XProtectable;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Map;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.setpower.addin.SharedOffice;
 import org.setpower.addin.TestSheet;
@@ -166,6 +168,45 @@ class PrintWatchIT {
       // on the screen nothing is missing
       assertThat(Uno.get(rows, "IsVisible")).isEqualTo(true);
       assertThat(Uno.as(XModifiable.class, document).isModified()).isFalse();
+    } finally {
+      Office.discard(document);
+    }
+  }
+
+  /** Papers for several readers: a file holds that in view, and from another tab the client's. */
+  @ParameterizedTest
+  @CsvSource({
+    "Client quote, Client quote",
+    "Delivery note, Delivery note",
+    "Quote, Client quote",
+    "Insurer's list, Insurer's list",
+  })
+  void a_letter_is_exported_alone(String tab, String paper) throws Exception {
+    Map<String, String> only =
+        Map.of(
+            "Client quote", "Accepted:",
+            "Delivery note", "Received complete",
+            "Return note", "Counted by both",
+            "Insurer's list", "Value of one");
+    XComponent document = office.open(QUOTE);
+    Path pdf = office.newFolder().resolve("paper.pdf");
+    try {
+      XSpreadsheet sheet = TestSheet.named(document, tab).sheet();
+      Uno.set(sheet, "IsVisible", true);
+      Uno.as(XSpreadsheetView.class, view(document)).setActiveSheet(sheet);
+      export(document, pdf);
+      String text = PdfText.of(pdf);
+      only.forEach(
+          (name, words) -> {
+            if (name.equals(paper)) {
+              assertThat(text).contains(words);
+            } else {
+              assertThat(text).doesNotContain(words);
+            }
+          });
+      // the others are printed again when somebody goes to them
+      XSpreadsheet note = TestSheet.named(document, "Delivery note").sheet();
+      assertThat(Uno.as(XPrintAreas.class, note).getPrintAreas()).isNotEmpty();
     } finally {
       Office.discard(document);
     }

@@ -5,8 +5,12 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.setpower.templates.plan.RentalQuoteIT.day;
 import static org.setpower.templates.plan.RentalQuoteIT.row;
 
+import com.sun.star.awt.Size;
+import com.sun.star.beans.XPropertySet;
 import com.sun.star.document.XUndoManager;
 import com.sun.star.document.XUndoManagerSupplier;
+import com.sun.star.table.XCellRange;
+import com.sun.star.table.XColumnRowRange;
 import com.sun.star.uno.UnoRuntime;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -20,10 +24,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.setpower.addin.SharedOffice;
+import org.setpower.addin.TestSheet;
 import org.setpower.command.CommandDriver;
 import org.setpower.command.export.PdfText;
 import org.setpower.office.Office;
 import org.setpower.templates.budget.PowerBudget;
+import org.setpower.templates.layout.PlanLayout;
 
 /**
  * The cells of a power budget: its cost report, totals, scenarios and cash. Expected amounts are
@@ -299,18 +305,21 @@ class PowerBudgetIT {
       book.rows("lines", lamps, row("description", "no", "type", "fuel", "struck", "yes"), fuel);
       assertThat(approve(office, book))
           .isEqualTo(
-              "Budget of 2 lines approved on 10 Jan 2027: 2,010.00 and 201.00 of contingency.");
+              "Budget of 2 lines approved on 10 Jan 2027: 2,010.00 EUR and 201.00 EUR of"
+                  + " contingency.");
       assertThat(book.typed("project.approved")).isEqualTo(day("2027-01-10"));
       assertThat(numbers(book, "lines.budgetNow")).containsExactly(2000.0, 0.0, 10.0);
       assertThat(book.typed("project.approvedTotal")).isEqualTo(2010.0);
       assertThat(book.typed("project.approvedContingency")).isEqualTo(201.0);
+      assertThat(book.typed("project.approvals"))
+          .isEqualTo("10 Jan 2027: 2,010.00 EUR and 201.00 EUR of contingency");
       assertThat(book.single("project.verdict")).isEqualTo("ok");
       assertThat(book.column("byLine.label"))
           .containsExactly("lamps", "fuel", "Subtotal", "Contingency", "Total");
       assertThat(numbers(book, "byLine.budget"))
           .containsExactly(2000.0, 10.0, 2010.0, 201.0, 2211.0);
       assertThat(book.single("summary.approved")).isEqualTo("yes");
-      assertThatThrownBy(() -> approve(office, book)).hasMessageContaining("is approved, on");
+      assertThatThrownBy(() -> approve(office, book)).hasMessageContaining("was approved on");
       XUndoManager undo =
           UnoRuntime.queryInterface(XUndoManagerSupplier.class, book.document()).getUndoManager();
       undo.undo();
@@ -454,6 +463,73 @@ class PowerBudgetIT {
         .filteredOn(p -> p.startsWith("Cost report by line"))
         .allSatisfy(p -> assertThat(p).contains("Variance"))
         .hasSize(1);
+  }
+
+  /**
+   * Everything that a working can have, in the words of the longest language: its row has as many
+   * lines as the office itself takes for the same text in a single cell of that width.
+   */
+  @Test
+  void a_working_is_never_cut(Office office) throws Exception {
+    try (PlanSheet book = new PlanSheet(office, EXAMPLE, workbook)) {
+      book.type("project.fringe", 0.185).type("project.perDiem", 45.5);
+      book.rows("tiers", row("after", 10.0, "factor", 1.5), row("after", 12.0, "factor", 2.0));
+      book.rows("exchange", row("currency", "GBP", "rate", 1.172345));
+      Map<String, Object> line =
+          row("description", "Charging and night watch, second unit", "type", "crew");
+      line.putAll(row("unit", "week", "qty", 12.0, "times", 3.25, "price", 12_345.678));
+      line.putAll(row("currency", "GBP", "hours", 13.5, "coveredHours", 10.0, "daysAway", 20.0));
+      line.putAll(row("discount", 0.125, "account", "lighting crew", "department", "electric"));
+      book.rows("lines", line, row("description", "fuel", "type", "fuel", "price", 10.0));
+      String worked = book.column("byLine.worked").get(0);
+      assertThat(worked).contains("GBP", "12.5 %", "fringes", "per diem");
+      CommandDriver.command(office, book.document(), "fit");
+      PlanTab tab =
+          workbook.tabs().stream()
+              .filter(t -> t.name().equals("Cost report by line"))
+              .findFirst()
+              .orElseThrow();
+      PlanList list = (PlanList) tab.parts().get(0);
+      PlanLayout.Column column =
+          book.layout().columns(list).stream()
+              .filter(c -> c.result().path().equals("byLine.worked"))
+              .findFirst()
+              .orElseThrow();
+      int first = book.layout().headingRow(list) + 1;
+      XCellRange shown = book.range(tab, column.at(), first, column.span(), 1);
+      int wide =
+          UnoRuntime.queryInterface(XPropertySet.class, shown).getPropertyValue("Size")
+                  instanceof Size size
+              ? size.Width
+              : 0;
+      int tall = height(shown);
+      assertThat(tall).isGreaterThanOrEqualTo(optimal(office, worked, wide));
+      // and lower again once it is short
+      line.keySet().removeAll(List.of("discount", "daysAway", "hours", "coveredHours", "currency"));
+      book.rows("lines", line);
+      CommandDriver.command(office, book.document(), "fit");
+      assertThat(height(shown)).isLessThan(tall);
+    }
+  }
+
+  private static int height(XCellRange cells) throws Exception {
+    Object rows = UnoRuntime.queryInterface(XColumnRowRange.class, cells).getRows();
+    return (int) UnoRuntime.queryInterface(XPropertySet.class, rows).getPropertyValue("Height");
+  }
+
+  /** The height that the office takes for a text in a cell of its own. */
+  private static int optimal(Office office, String text, int wide) throws Exception {
+    TestSheet sheet = TestSheet.firstOf(office.newSpreadsheet());
+    try {
+      sheet.text("A1", text).style("A1", "IsTextWrapped", true).column("A1", "Width", wide);
+      sheet.style("A1", "CharFontName", "Liberation Sans");
+      XCellRange cell = sheet.range("A1");
+      Object rows = UnoRuntime.queryInterface(XColumnRowRange.class, cell).getRows();
+      UnoRuntime.queryInterface(XPropertySet.class, rows).setPropertyValue("OptimalHeight", true);
+      return height(cell);
+    } finally {
+      Office.discard(sheet.document());
+    }
   }
 
   private static long cents(double amount) {

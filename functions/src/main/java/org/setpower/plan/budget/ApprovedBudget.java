@@ -55,6 +55,7 @@ final class ApprovedBudget {
         rules.terms(),
         rules.project().approvedTotal(),
         rules.project().approvedContingency(),
+        rules.project().approvals(),
         all.stream().map(l -> l.line().budget()).toList());
   }
 
@@ -63,6 +64,8 @@ final class ApprovedBudget {
     List<Finding> findings = new ArrayList<>();
     if (rules.isDraft() && rules.project().approvedTotal() != null && rules.currency() != null) {
       findings.add(Finding.of(BudgetFinding.APPROVAL_CLEARED, kept()));
+    } else if (rules.isDraft() && rules.project().approvals() != null) {
+      findings.add(Finding.of(BudgetFinding.APPROVED_BEFORE, rules.project().approvals()));
     }
     if (isKept()) {
       if (rules.project().approvedTotal() == null) {
@@ -74,8 +77,29 @@ final class ApprovedBudget {
       if (key != null && key != key()) {
         findings.add(Finding.of(BudgetFinding.APPROVED_CHANGED));
       }
+      judgeContingency(findings);
     }
     return findings;
+  }
+
+  /** The share was typed anew after the approval, and the approved amount stays. */
+  private void judgeContingency(List<Finding> findings) {
+    boolean isWhole =
+        rules.project().approvedTotal() != null
+            && kept().compareTo(now()) == 0
+            && all.stream().filter(l -> l.line().budget() != null).allMatch(fit::contains);
+    boolean isWritten = rules.project().approvalKey() != null;
+    if (!isWhole || !isWritten) {
+      return;
+    }
+    BigDecimal budget =
+        fit.stream().map(BudgetLine::approvedBudget).reduce(BigDecimal.ZERO, BigDecimal::add);
+    BigDecimal share = BudgetRules.decimal(rules.project().contingency());
+    BigDecimal comesTo = rules.rounded(budget.multiply(share));
+    BigDecimal was = rules.rounded(BudgetRules.decimal(rules.project().approvedContingency()));
+    if (comesTo.compareTo(was) != 0) {
+      findings.add(Finding.of(BudgetFinding.CONTINGENCY_MOVED, was, comesTo));
+    }
   }
 
   /** What was approved and stands in no line that counts, in the basis of the report. */

@@ -19,6 +19,7 @@ import org.setpower.plan.finding.Finding;
  * @param amounts what every other line is planned to cost, as amounts are typed
  * @param contingency its amount, in the basis of the cost report
  * @param terms what amounts are in, and with which tax
+ * @param approvals what is noted of earlier ones; null where there are none
  */
 public record BudgetApproval(
     LocalDate approved,
@@ -27,7 +28,8 @@ public record BudgetApproval(
     List<Integer> checks,
     List<Amount> amounts,
     BigDecimal contingency,
-    String terms) {
+    String terms,
+    String approvals) {
 
   /** Of all lines, as amounts are typed: kept beside them, so that no later change hides. */
   public BigDecimal total() {
@@ -39,7 +41,12 @@ public record BudgetApproval(
    * may be moved; those added later have no approved amount.
    */
   public static long key(
-      LocalDate day, String terms, Double total, Double contingency, Collection<Double> amounts) {
+      LocalDate day,
+      String terms,
+      Double total,
+      Double contingency,
+      String approvals,
+      Collection<Double> amounts) {
     CRC32 sum = new CRC32();
     String all =
         day
@@ -50,18 +57,34 @@ public record BudgetApproval(
             + "|"
             + Objects.requireNonNullElse(contingency, 0.0)
             + "|"
-            + amounts.stream().filter(a -> a != null && a != 0).sorted().toList();
+            + amounts.stream().filter(a -> a != null && a != 0).sorted().toList()
+            + (approvals == null ? "" : "|" + approvals);
     sum.update(all.getBytes(StandardCharsets.UTF_8));
     return sum.getValue();
   }
 
-  /** That of this approval. */
-  public long key(LocalDate day) {
+  /** The code of the currency that amounts are in. */
+  public String currency() {
+    return terms.substring(0, terms.indexOf(' '));
+  }
+
+  /** What is noted of all of them, this one first, which is put into words by whoever writes it. */
+  public String approvals(String words) {
+    return approvals == null ? words : words + "; " + approvals;
+  }
+
+  /**
+   * That of this approval.
+   *
+   * @param noted what is written of all approvals
+   */
+  public long key(LocalDate day, String noted) {
     return key(
         day,
         terms,
         total().doubleValue(),
         contingency.doubleValue(),
+        noted,
         amounts.stream().map(a -> a.planned().doubleValue()).toList());
   }
 

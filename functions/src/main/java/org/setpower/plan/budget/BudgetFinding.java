@@ -10,6 +10,8 @@ public enum BudgetFinding implements FindingKey {
   /** Arguments: currency of the line. */
   NO_EXCHANGE("exchange", Severity.STOP),
   RATE_UNDATED("rateUndated", Severity.CHECK),
+  /** Arguments: currency, rate, currency of the budget, usual rate. */
+  RATE_IMPLAUSIBLE("rateImplausible", Severity.CHECK),
   /** Arguments: count. */
   COUNT_UNKNOWN("count.unknown", Severity.STOP),
   /** Arguments: count, × days typed. */
@@ -45,6 +47,8 @@ public enum BudgetFinding implements FindingKey {
   APPROVED_OPEN("approved.open", Severity.CHECK),
   /** Arguments: taken out of the contingency, contingency. */
   CONTINGENCY_USED_UP("contingency", Severity.STOP),
+  /** Arguments: contingency approved, what the share comes to now. */
+  CONTINGENCY_MOVED("contingency.moved", Severity.CHECK),
   /** Arguments: from contingency, approved changes. */
   FROM_CONTINGENCY("fromContingency", Severity.CHECK),
   SALES_TAX("salesTax", Severity.CHECK),
@@ -59,6 +63,8 @@ public enum BudgetFinding implements FindingKey {
   SHOOT_DATES("shoot", Severity.CHECK),
   /** Arguments: estimated final cost, budget, over. */
   OVERSPENT("overspent", Severity.CHECK),
+  /** Arguments: the same, currency of the line, rate, currency of the budget. */
+  OVERSPENT_ABROAD("overspent.abroad", Severity.CHECK),
   /** Arguments: budget. */
   SAVED("saved", Severity.CHECK),
   ADDED_LATER("addedLater", Severity.CHECK),
@@ -69,6 +75,8 @@ public enum BudgetFinding implements FindingKey {
   DAYS_AWAY_MANY("daysAwayMany", Severity.CHECK),
   /** Arguments: total approved before. */
   APPROVAL_CLEARED("approved.cleared", Severity.CHECK),
+  /** Arguments: approvals before. */
+  APPROVED_BEFORE("approved.before", Severity.CHECK),
   NO_PO("noPo", Severity.CHECK),
   NO_SUPPLIER("noSupplier", Severity.CHECK),
   NO_INVOICE("noInvoice", Severity.CHECK),
@@ -76,6 +84,8 @@ public enum BudgetFinding implements FindingKey {
   INVOICE_TWICE("invoiceTwice", Severity.CHECK),
   /** Arguments: paid, cost to date with tax. */
   PAID_OVER("paidOver", Severity.CHECK),
+  /** Arguments: paid. */
+  PAID_MINUS("paidMinus", Severity.CHECK),
   /** Arguments: estimate, complete or struck. */
   ESTIMATE_AFTER_END("estimate", Severity.CHECK),
   /** Arguments: when due, heading of the date. */

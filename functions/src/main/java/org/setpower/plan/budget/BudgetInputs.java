@@ -132,6 +132,12 @@ public record BudgetInputs(
               help = "Written by Approve budget, worked out of what it wrote.")
           Double approvalKey,
       @Input(
+              key = "approvals",
+              heading = "All approvals",
+              blank = "Blank: none yet.",
+              help = "Day and amounts of each, the last one first. Written by Approve budget.")
+          String approvals,
+      @Input(
               key = "asAt",
               heading = "Report as at",
               blank = "Blank: Cash flow shows the whole plan; check where something is paid.",
@@ -484,7 +490,7 @@ public record BudgetInputs(
               form = NumberForm.FINE_SHARE,
               min = 0,
               max = 2,
-              blank = "Blank: that of Project.",
+              blank = "Blank: that of Assumptions.",
               help = "Crew: share on pay.")
           Double fringe,
       @Input(
@@ -503,7 +509,7 @@ public record BudgetInputs(
               form = NumberForm.MONEY,
               min = 0,
               max = 100_000,
-              blank = "Blank: that of Project.",
+              blank = "Blank: that of Assumptions.",
               help = "Crew.")
           Double perDiem,
       @Input(

@@ -441,6 +441,11 @@ final class BudgetLine {
     return report.budget().subtract(tax.reported(before));
   }
 
+  /** Its approved budget without later changes, in the basis of the report; 0 in a draft. */
+  BigDecimal approvedBudget() {
+    return tax.reported(BudgetRules.decimal(line.budget()));
+  }
+
   /** What of its changes comes out of the contingency, in the basis of the report. */
   BigDecimal fromContingency() {
     return tax.reported(BudgetRules.decimal(line.fromContingency()));
@@ -477,9 +482,7 @@ final class BudgetLine {
   }
 
   private void judgeReport() {
-    if (report.variance().signum() < 0 && !isAddedLater()) {
-      add(BudgetFinding.OVERSPENT, report.finalCost(), report.budget(), report.variance().negate());
-    }
+    judgeVariance();
     judgeOrder();
     boolean keeps = line.recoverable() != null && line.recoverable() < 1;
     boolean net = rules.project().columns() != TaxBasis.COST;
@@ -491,8 +494,33 @@ final class BudgetLine {
     }
     BigDecimal paid = BudgetRules.decimal(line.paid());
     BigDecimal toDate = tax.taxed(toDate()).gross();
+    if (paid.signum() < 0 && line.type() != CostType.REDUCTION) {
+      add(BudgetFinding.PAID_MINUS, rules.rounded(paid));
+    }
     if (paid.signum() > 0 && paid.compareTo(toDate) > 0) {
       add(BudgetFinding.PAID_OVER, rules.rounded(paid), toDate);
+    }
+  }
+
+  /** Over its budget; not where a minus that does not belong there made the budget. */
+  private void judgeVariance() {
+    boolean isMinus = findings.stream().anyMatch(f -> f.key() == BudgetFinding.SIGN_MINUS);
+    if (report.variance().signum() >= 0 || isAddedLater() || isMinus) {
+      return;
+    }
+    BigDecimal over = report.variance().negate();
+    boolean isAbroad = !own.equals(rules.currency()) && line.estimate() == null;
+    if (isAbroad && report.ordered().signum() > 0 && report.toComplete().signum() > 0) {
+      add(
+          BudgetFinding.OVERSPENT_ABROAD,
+          report.finalCost(),
+          report.budget(),
+          over,
+          own.getCurrencyCode(),
+          rules.rate(own).orElseThrow(),
+          rules.currency().getCurrencyCode());
+    } else {
+      add(BudgetFinding.OVERSPENT, report.finalCost(), report.budget(), over);
     }
   }
 

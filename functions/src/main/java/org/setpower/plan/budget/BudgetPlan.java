@@ -130,7 +130,9 @@ public final class BudgetPlan {
         withheld.add(row);
       } else if (!line.isStruck()) {
         amounts.add(new BudgetApproval.Amount(row, line.plan().all()));
-        if (plan.gate.row(row).verdict() == Verdict.CHECK) {
+        // that approved amounts do not count in a draft is what the approval mends
+        if (plan.gate.row(row).findings().stream()
+            .anyMatch(f -> f.key() != BudgetFinding.STILL_DRAFT)) {
           checks.add(row);
         }
       }
@@ -142,7 +144,8 @@ public final class BudgetPlan {
         checks,
         amounts,
         plan.totals.contingency(),
-        plan.rules.terms());
+        plan.rules.terms(),
+        plan.rules.project().approvals());
   }
 
   static boolean isStop(Finding finding) {

@@ -1155,10 +1155,10 @@ public final class BudgetResults {
           BigDecimal budgetBefore,
       @Result(
               key = "changes",
-              heading = "Approved changes",
+              heading = "Changes beyond contingency",
               form = NumberForm.MONEY,
               from = {"lines.budgetNow", "lines.changes", LINES_ALL, "lines.reasons", "project.*"},
-              rule = "Of all lines, less what of them comes out of the contingency.")
+              rule = "Approved changes of all lines, less what of them comes out of it.")
           BigDecimal changes,
       @Result(
               key = "budget",

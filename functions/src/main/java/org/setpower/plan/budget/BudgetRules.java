@@ -14,6 +14,7 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 import org.setpower.base.EvaluationException;
 import org.setpower.hire.Money;
+import org.setpower.hire.UsualRates;
 import org.setpower.plan.budget.BudgetInputs.Count;
 import org.setpower.plan.budget.BudgetInputs.ExchangeRate;
 import org.setpower.plan.budget.BudgetInputs.Project;
@@ -141,11 +142,24 @@ final class BudgetRules {
     if (rate.currency() != null && known(rate.currency()).isEmpty()) {
       findings.add(Finding.of(BudgetFinding.CURRENCY_UNKNOWN, rate.currency()));
     }
+    known(rate.currency())
+        .filter(own -> currency != null && rate.rate() != null)
+        .flatMap(own -> UsualRates.insteadOf(rate.rate(), own, currency))
+        .ifPresent(usual -> findings.add(implausible(rate, usual)));
     if (rate.date() == null) {
       findings.add(Finding.of(BudgetFinding.RATE_UNDATED));
     }
     findings.addAll(far(BudgetInputs.EXCHANGE.column("date"), rate.date()));
     return findings;
+  }
+
+  private Finding implausible(ExchangeRate rate, double usual) {
+    return Finding.of(
+        BudgetFinding.RATE_IMPLAUSIBLE,
+        known(rate.currency()).orElseThrow().getCurrencyCode(),
+        rate.rate(),
+        currency.getCurrencyCode(),
+        usual);
   }
 
   /** The currency of a code with a minor unit. */

@@ -11,7 +11,7 @@ enum ReportText {
   DEPARTMENTS("Departments"),
   OTHER("Other"),
   STOPPED("{0}: stop, not counted"),
-  DIFFERENCE("Approved, but in no line"),
+  DIFFERENCE("Approved, in no line"),
   SUBTOTAL("Subtotal"),
   CONTINGENCY("Contingency"),
   TOTAL("Total"),

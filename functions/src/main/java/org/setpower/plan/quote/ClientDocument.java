@@ -114,9 +114,20 @@ final class ClientDocument {
   /** What is offered with its price and counts in no sum. */
   private void addOptions(List<QuoteLine> options) {
     if (!options.isEmpty()) {
-      add(LineKind.SECTION, PageText.OPTIONS.of(), null, null, null, null);
+      add(LineKind.SECTION, options(options).of(), null, null, null, null);
       options.forEach(l -> add(LineKind.OPTION, l));
     }
+  }
+
+  /** Whether an option that is chosen gets discount and waiver: its line has neither. */
+  private PageText options(List<QuoteLine> options) {
+    boolean isWaived = rules.isWaived() && options.stream().anyMatch(QuoteLine::isHired);
+    boolean isDiscounted =
+        rules.isDiscounted() && options.stream().anyMatch(QuoteLine::isDiscounted);
+    if (isDiscounted) {
+      return isWaived ? PageText.OPTIONS_BOTH : PageText.OPTIONS_DISCOUNT;
+    }
+    return isWaived ? PageText.OPTIONS_WAIVER : PageText.OPTIONS;
   }
 
   private void addSections(List<QuoteLine> fit) {

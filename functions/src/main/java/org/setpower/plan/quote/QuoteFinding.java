@@ -12,6 +12,8 @@ public enum QuoteFinding implements FindingKey {
   CURRENCY_UNKNOWN("currency", Severity.STOP),
   /** Arguments: currency of the price list, of the quote. */
   EXCHANGE_MISSING("exchange", Severity.STOP),
+  /** Arguments: currency of the price list, rate, currency of the quote, usual rate. */
+  EXCHANGE_IMPLAUSIBLE("exchange.implausible", Severity.CHECK),
   /** Arguments: back, out. */
   BACK_BEFORE_OUT("dates", Severity.STOP),
   /** Arguments: days allowed. */

@@ -425,7 +425,8 @@ public record QuoteInputs(
               key = "basis",
               heading = "Rate for",
               blank =
-                  "Blank: week where a week rate is typed in this row, once where sold or service, day otherwise.",
+                  "Blank: week where a week rate is typed in this row, once where sold or service,"
+                      + " day otherwise.",
               help = "on request: no price, not in the total.")
           RateBasis basis,
       @Input(
@@ -503,7 +504,7 @@ public record QuoteInputs(
               min = 0,
               max = 10_000_000,
               blank = "Blank: none.",
-              help = "What one piece costs us a day. Never on the client's page.")
+              help = "Of one piece and day, in the quote's currency. Never on the client's page.")
           Double subRate,
       @Input(
               key = "subDays",
@@ -730,7 +731,8 @@ public record QuoteInputs(
               max = 10_000_000,
               blank = "Blank: the replacement value where lost; open where damaged.",
               help =
-                  "For all these pieces, in the quote's currency, without tax. Pieces with other damage: another row.")
+                  "For all these pieces, in the quote's currency, without tax. Pieces with other"
+                      + " damage: another row.")
           Double charge) {}
 
   /** Terms on the quote. */

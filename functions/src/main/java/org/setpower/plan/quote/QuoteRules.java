@@ -10,6 +10,7 @@ import java.util.Optional;
 import org.setpower.base.EvaluationException;
 import org.setpower.hire.HireDays;
 import org.setpower.hire.Money;
+import org.setpower.hire.UsualRates;
 import org.setpower.hire.Weekend;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.common.InputTable;
@@ -71,6 +72,18 @@ final class QuoteRules {
     currency = currency(this.order.currency(), orderFindings).orElse(null);
     Optional<Currency> own = currency(this.house.currency(), houseFindings);
     exchanged = own.isPresent() && currency != null && !own.get().equals(currency);
+    if (exchanged && this.order.exchange() != null) {
+      UsualRates.insteadOf(this.order.exchange(), own.get(), currency)
+          .ifPresent(
+              usual ->
+                  orderFindings.add(
+                      Finding.of(
+                          QuoteFinding.EXCHANGE_IMPLAUSIBLE,
+                          own.get().getCurrencyCode(),
+                          this.order.exchange(),
+                          currency.getCurrencyCode(),
+                          usual)));
+    }
     checkPage(house, client, order);
     checkOrder(house.cells().containsKey("waiverTax"));
   }

@@ -59,7 +59,7 @@ class BudgetApprovalTest {
     LocalDate day = LocalDate.of(2027, 1, 10);
     ranges
         .set("project", 1, "approved", day("2027-01-10"), "approvedTotal", 2000)
-        .set("project", 1, "approvedContingency", 200, "approvalKey", approval.key(day))
+        .set("project", 1, "approvedContingency", 200, "approvalKey", approval.key(day, null))
         .set("lines", 1, "budget", 2000);
     assertThat(changed(ranges)).isFalse();
     // a row that is added later is not part of it
@@ -82,13 +82,61 @@ class BudgetApprovalTest {
     Ranges ranges = line(400).set("lines", 1, "qty", 5, "budget", 2000);
     LocalDate day = LocalDate.of(2027, 1, 10);
     ranges
-        .set("project", 1, "approvalKey", approval(ranges).key(day))
+        .set("project", 1, "approvalKey", approval(ranges).key(day, null))
         .set("project", 1, "approved", day("2027-01-10"), "approvedTotal", 2000);
     assertThat(changed(ranges)).isFalse();
     Object typed = other.startsWith("0.") ? Double.valueOf(other) : (Object) other;
     assertThat(changed(ranges.set("project", 1, cell, typed))).isTrue();
     assertThat(ranges.calculate().rows(BudgetResults.PROJECT).get(0).verdict())
         .isEqualTo(Verdict.STOP);
+  }
+
+  /** 10 % of 2,000 were approved: 20 % typed later would be 400, and a blank 0. */
+  @ParameterizedTest
+  @CsvSource({"0.1, false", "0.2, true", "0, true"})
+  void a_share_of_contingency_typed_after_the_approval_is_noticed(double share, boolean noticed) {
+    Ranges ranges = line(400).set("lines", 1, "qty", 5).set("project", 1, "contingency", 0.1);
+    LocalDate day = LocalDate.of(2027, 1, 10);
+    ranges
+        .set("project", 1, "approvalKey", approval(ranges).key(day, "kept"), "approvals", "kept")
+        .set("project", 1, "approved", day("2027-01-10"), "approvedTotal", 2000)
+        .set("project", 1, "approvedContingency", 200, "contingency", share)
+        .set("lines", 1, "budget", 2000);
+    assertThat(keys(ranges).contains("budget.contingency.moved")).isEqualTo(noticed);
+    assertThat(keys(ranges)).doesNotContain("budget.approved.changed");
+  }
+
+  /** After its day is cleared every line says that its approved amount does not count. */
+  @Test
+  void lines_that_are_a_check_for_being_a_draft_only_are_not_named() {
+    Ranges ranges = line(400).set("lines", 1, "budget", 300);
+    assertThat(approval(ranges).checks()).isEmpty();
+    assertThat(approval(ranges.set("lines", 1, "paid", -5)).checks()).containsExactly(1);
+    assertThat(approval(ranges).currency()).isEqualTo("EUR");
+  }
+
+  @Test
+  void earlier_approvals_stay_and_are_noticed_when_their_list_is_changed() {
+    Ranges ranges = line(400).set("lines", 1, "qty", 5);
+    LocalDate day = LocalDate.of(2027, 1, 10);
+    assertThat(approval(ranges).approvals("second")).isEqualTo("second");
+    ranges.set("project", 1, "approvals", "first");
+    assertThat(keys(ranges)).contains("budget.approved.before");
+    assertThat(approval(ranges).approvals("second")).isEqualTo("second; first");
+    ranges
+        .set("project", 1, "approvalKey", approval(ranges).key(day, "second; first"))
+        .set("project", 1, "approved", day("2027-01-10"), "approvedTotal", 2000)
+        .set("project", 1, "approvals", "second; first")
+        .set("lines", 1, "budget", 2000);
+    assertThat(keys(ranges)).isEmpty();
+    ranges.set("project", 1, "approvals", "second");
+    assertThat(keys(ranges)).containsExactly("budget.approved.changed");
+  }
+
+  private static java.util.List<String> keys(Ranges ranges) {
+    return ranges.calculate().rows(BudgetResults.PROJECT).get(0).reasons().stream()
+        .map(f -> f.key().key())
+        .toList();
   }
 
   @Test

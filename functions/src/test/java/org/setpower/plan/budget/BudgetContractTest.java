@@ -27,6 +27,8 @@ public class BudgetContractTest extends PlanContract {
         BudgetSamples.faults(),
         BudgetSamples.more(),
         BudgetSamples.moved(),
+        BudgetSamples.later(),
+        BudgetSamples.cleared(),
         BudgetSamples.alike(),
         BudgetSamples.unknownCurrency());
   }

@@ -126,6 +126,23 @@ final class BudgetSamples {
         .set("batteries", 2, "weight", 1.1, "available", 0.5);
   }
 
+  /** What is typed after an approval: another share, another rate, a payment taken back. */
+  static Ranges later() {
+    return empty()
+        .set("project", 1, "approved", day("2027-01-10"), "approvedTotal", 900, "approvalKey", 1)
+        .set("project", 1, "contingency", 0.2, "approvedContingency", 90)
+        .row("exchange", "currency", "GBP", "rate", 117, "date", day("2027-01-05"))
+        .row("lines", "description", "a", "type", "rental", "currency", "GBP", "price", 100)
+        .set("lines", 1, "ordered", 100, "po", "P", "supplier", "S", "budget", 500)
+        .row("lines", "description", "b", "type", "rental", "price", 400, "budget", 400)
+        .set("lines", 2, "paid", -5);
+  }
+
+  /** The same, its day cleared and its total with it. */
+  static Ranges cleared() {
+    return line(400).set("project", 1, "approvals", "10 Jan 2027: 400.00");
+  }
+
   /** An approval that moved, with wages, sales tax and orders that contradict themselves. */
   static Ranges moved() {
     return empty()

@@ -75,6 +75,53 @@ class BudgetSlipsTest {
         .doesNotContain(BudgetFinding.FOREIGN_AMOUNT);
   }
 
+  /** 117 for 1.17 makes 702 GBP 82,134 EUR. */
+  @Test
+  void a_slip_of_the_decimal_point_in_a_rate_is_a_check() {
+    Ranges ranges = BudgetSamples.line(702).row("exchange", "currency", "GBP", "rate", 117);
+    ranges.set("exchange", 1, "date", BudgetSamples.day("2027-01-05"));
+    assertThat(rate(ranges)).containsExactly(BudgetFinding.RATE_IMPLAUSIBLE);
+    assertThat(rate(ranges.set("exchange", 1, "rate", 0.0117)))
+        .containsExactly(BudgetFinding.RATE_IMPLAUSIBLE);
+    assertThat(rate(ranges.set("exchange", 1, "rate", 1.17))).isEmpty();
+  }
+
+  private static List<FindingKey> rate(Ranges ranges) {
+    return ranges.calculate().rows(BudgetResults.EXCHANGE).get(0).reasons().stream()
+        .map(Finding::key)
+        .toList();
+  }
+
+  /** 720 GBP ordered at 1.17 for 842.40; at 1.22 the plan is 878.40, and 36 come on top. */
+  @Test
+  void a_rate_that_moved_after_the_order_is_named() {
+    Ranges ranges =
+        BudgetSamples.line(720)
+            .row("exchange", "currency", "GBP", "rate", 1.22)
+            .set("exchange", 1, "date", BudgetSamples.day("2027-01-05"))
+            .set("lines", 1, "currency", "GBP", "ordered", 842.4, "po", "P", "supplier", "S")
+            .set("project", 1, "approved", BudgetSamples.day("2027-01-10"))
+            .set("project", 1, "approvedTotal", 842.4)
+            .set("lines", 1, "budget", 842.4);
+    assertThat(new EnglishMessages().sentences(line(ranges).reasons(), Locale.UK))
+        .contains("exceeds the budget 842.40 by 36.00, at 1.22 EUR for 1 GBP.");
+    assertThat(keys(ranges.set("lines", 1, "estimate", 0)))
+        .doesNotContain(BudgetFinding.OVERSPENT_ABROAD, BudgetFinding.OVERSPENT);
+  }
+
+  @Test
+  void a_payment_below_0_is_a_check() {
+    Ranges ranges = BudgetSamples.line(100).set("lines", 1, "paid", -5);
+    assertThat(keys(ranges)).contains(BudgetFinding.PAID_MINUS);
+    assertThat(keys(ranges.set("lines", 1, "paid", 5))).doesNotContain(BudgetFinding.PAID_MINUS);
+  }
+
+  /** The minus is the cause: that the cost of 0 exceeds a budget below 0 helps nobody. */
+  @Test
+  void a_rental_typed_with_a_minus_is_told_so_and_nothing_else() {
+    assertThat(keys(BudgetSamples.line(-2188.8))).containsExactly(BudgetFinding.SIGN_MINUS);
+  }
+
   @Test
   void an_invoice_over_its_order_is_a_check() {
     Ranges ranges =

@@ -72,6 +72,33 @@ class QuoteDeskTest {
         .row("picked", "line", 2, "item", "battery");
   }
 
+  /** Whoever takes the option pays its line less the order discount, and the waiver on it. */
+  @Test
+  void options_say_whether_discount_and_waiver_apply_to_them() {
+    Ranges ranges =
+        empty()
+            .set("order", 1, "waiver", "", "discount", "")
+            .row("items", "item", "fan", "qty", 1, "rate", 10, "order", "option");
+    assertThat(page(ranges)).contains("Options, not in the total null");
+    ranges.set("order", 1, "discount", 0.1);
+    assertThat(page(ranges)).contains("Options, not in the total; order discount applies");
+    ranges.set("order", 1, "waiver", 0.08);
+    assertThat(page(ranges)).contains("; order discount and damage waiver apply to their hire");
+    ranges.set("items", 1, "netPrice", "yes");
+    assertThat(page(ranges)).contains("Options, not in the total; damage waiver applies");
+    ranges.set("items", 1, "type", "service");
+    assertThat(page(ranges)).contains("Options, not in the total null");
+  }
+
+  /** A pound has cost about 1.2 euros for years (from memory): 117 is a slip of the point. */
+  @Test
+  void a_slip_of_the_decimal_point_in_the_exchange_rate_is_a_check() {
+    Ranges ranges = example().set("house", 1, "currency", "GBP").set("order", 1, "exchange", 117);
+    assertThat(order(ranges)).contains("quote.exchange.implausible");
+    assertThat(order(ranges.set("order", 1, "exchange", 1.17)))
+        .doesNotContain("quote.exchange.implausible");
+  }
+
   @Test
   void papers_with_the_kit_are_held_back_while_picking_has_a_stop() {
     Ranges ranges = picked();

@@ -73,7 +73,8 @@ public final class PowerBudget implements PlanTemplate {
                 "approved",
                 "approvedTotal",
                 "approvedContingency",
-                "approvalKey"),
+                "approvalKey",
+                "approvals"),
             book.fields(
                 "Dates",
                 "project",
@@ -145,14 +146,12 @@ public final class PowerBudget implements PlanTemplate {
         .with(
             book.table("options")
                 .titled("Options")
-                .optional("weight", "weight")
                 .width("option", 40)
                 .width("hire", 18)
                 .width("risk", 64)
                 .width("other", 18)
                 .width("reasons", 44)
-                .shows("cost", "co2")
-                .more("more", "heavier"),
+                .shows("cost", "more", "co2", "heavier"),
             book.table("scenarios")
                 .titled("Scenarios")
                 .width("scenario", 40)

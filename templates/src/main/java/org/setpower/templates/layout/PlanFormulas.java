@@ -241,7 +241,12 @@ public final class PlanFormulas {
   /** A result of a letter after its heading; blank where it is. */
   public String labelled(String path) {
     String value = names.single(layout.workbook().result(path));
-    return "IF(" + value + "&\"\"=\"\";\"\";\"" + heading(path) + ": \"&" + value + ")";
+    return "IF(" + value + "&\"\"=\"\";\"\";\"" + before(path) + "\"&" + value + ")";
+  }
+
+  /** A heading before its result, with the colon as the language sets it. */
+  private String before(String path) {
+    return layout.words().of("{0}: {1}").replace("{0}", heading(path)).replace("{1}", "");
   }
 
   /** A heading with a result below it; the heading alone where the result is blank. */
@@ -253,8 +258,8 @@ public final class PlanFormulas {
         + "\"&IF("
         + value
         + "&\"\"=\"\";\"\";CHAR(10)&\""
-        + heading(path)
-        + ": \"&"
+        + before(path)
+        + "\"&"
         + value
         + ")";
   }

@@ -47,6 +47,11 @@ public final class PlanNames {
   /** The style of a line of a letter. */
   public static final String LETTER_LINE = "Set Power letter";
 
+  /** What the names of the styles of cells with results begin with, and of those with reasons. */
+  public static final String RESULT_CELL = "Set Power result";
+
+  public static final String REASON_CELL = "Set Power reason";
+
   /** A name that only says that papers are printed without blank rows in tables. */
   public static final String CLOSED_UP = "Papers_closed_up";
 

@@ -167,7 +167,9 @@ final class StyleWriter {
       if (style != CellStyle.FIGURE) {
         UnoAccess.set(
             created, "HoriJustify", format.isLeft() ? CellHoriJustify.LEFT : CellHoriJustify.RIGHT);
-        UnoAccess.set(created, "ParaIndent", INDENT);
+        if (format.isLeft()) { // 7.4 draws that of numbers below each other in some rows only
+          UnoAccess.set(created, "ParaIndent", INDENT);
+        }
       }
       if (!format.isText() && style != CellStyle.HEADING) {
         UnoAccess.set(created, "IsTextWrapped", false);
