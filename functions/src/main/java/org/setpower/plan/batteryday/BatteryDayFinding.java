@@ -120,7 +120,7 @@ public enum BatteryDayFinding implements FindingKey {
   CABLE_CARRY("position.cableCarry", Severity.STOP),
   /** Arguments: chemistry, °C. */
   TEMPERATURE("position.temperature", Severity.STOP),
-  /** Arguments: °C. */
+  /** Arguments: °C, hottest in °C and °F. */
   TOO_HOT("position.hot", Severity.DANGER),
   /** Arguments: W, °C. */
   NO_START("position.noStart", Severity.STOP),
