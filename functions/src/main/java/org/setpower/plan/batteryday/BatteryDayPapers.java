@@ -18,6 +18,7 @@ final class BatteryDayPapers {
 
   private static final String AT_CALL = "at call";
   private static final String DARK_UNTIL = "dark until {0}";
+  private static final String ALONE = "{0}, one battery until {1}";
   private static final String TAKEN = "from {1}";
   private static final String DAY = "{0}, call {1}, wrap {2}";
   private static final String DAY_AT = "{0}, {3}, call {1}, wrap {2}";
@@ -41,6 +42,7 @@ final class BatteryDayPapers {
                 LATER,
                 AT_CALL,
                 DARK_UNTIL,
+                ALONE,
                 TAKEN,
                 DAY,
                 DAY_AT,
@@ -142,12 +144,12 @@ final class BatteryDayPapers {
   private static Phrase what(BatteryDayResults.ScheduleRow row, DayFrame day) {
     boolean atCall = row.what() == ScheduleEntry.START && row.hour() <= day.call() + 1e-9;
     Phrase what = Phrase.of(atCall ? AT_CALL : row.what().word());
-    if (row.until() != null) {
+    if (row.what() == ScheduleEntry.DARK && row.until() != null) {
       return Phrase.of(DARK_UNTIL, row.until());
     }
     if (!row.taken().isEmpty()) {
-      return Phrase.of(TAKEN, what, row.taken());
+      what = Phrase.of(TAKEN, what, row.taken());
     }
-    return what;
+    return row.until() == null ? what : Phrase.of(ALONE, what, row.until());
   }
 }

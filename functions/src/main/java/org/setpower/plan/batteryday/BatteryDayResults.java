@@ -2,6 +2,7 @@ package org.setpower.plan.batteryday;
 
 import java.time.LocalDate;
 import java.time.LocalTime;
+import java.util.Arrays;
 import java.util.List;
 import org.setpower.plan.common.IssueRow;
 import org.setpower.plan.common.NumberForm;
@@ -736,8 +737,8 @@ public final class BatteryDayResults {
               heading = "What",
               from = "run.entries",
               rule =
-                  "Start, change, off where the other batteries of a plate work, no battery, on"
-                      + " again, found at Now, end; not planned where it has a stop.")
+                  "Start, change; put on and take off where the other batteries of a plate work; no"
+                      + " battery, on again, found at Now, end; not planned where it has a stop.")
           ScheduleEntry what,
       @Result(
               key = "on",
@@ -767,9 +768,11 @@ public final class BatteryDayResults {
           Phrase to,
       @Result(
               key = "until",
-              heading = "Dark until",
+              heading = "Dark or one battery until",
               from = "run.entries",
-              rule = "When a battery goes on again, or the position ends.")
+              rule =
+                  "When a battery goes on again, or the position ends; of a hot-swap plate also how"
+                      + " long it stands on one battery.")
           LocalTime until) {}
 
   /** A paper: all that goes on and comes off, in order of time. */
@@ -842,10 +845,13 @@ public final class BatteryDayResults {
 
     /** Whether a battery is changed: these are counted. */
     public boolean isChange() {
-      Object word = what.arguments().isEmpty() ? what.pattern() : what.arguments().get(0);
-      String entry = word instanceof Phrase phrase ? phrase.pattern() : word.toString();
-      return entry.equals(ScheduleEntry.CHANGE.word())
-          || entry.equals(ScheduleEntry.ON_AGAIN.word());
+      Object word = what;
+      while (word instanceof Phrase phrase) {
+        word = phrase.arguments().isEmpty() ? phrase.pattern() : phrase.arguments().get(0);
+      }
+      String entry = word.toString();
+      return Arrays.stream(ScheduleEntry.values())
+          .anyMatch(e -> e.isChange() && e.word().equals(entry));
     }
   }
 

@@ -188,12 +188,18 @@ final class BatteryDayTables {
               .toList();
       long pieces = dark.stream().map(DayEvent::unit).distinct().count();
       double first = dark.stream().mapToDouble(DayEvent::hour).min().orElse(0);
+      String dry = DaySettings.duration(dark(judged.row()));
+      String kept = reserve(state.type().row(), Integer.MAX_VALUE);
       findings.add(
-          Finding.of(
-              BatteryDayFinding.RUNS_DRY,
-              (double) pieces,
-              DaySettings.duration(dark(judged.row())),
-              DaySettings.time(first)));
+          kept.isEmpty()
+              ? Finding.of(
+                  BatteryDayFinding.RUNS_DRY, (double) pieces, dry, DaySettings.time(first))
+              : Finding.of(
+                  BatteryDayFinding.RUNS_DRY_RESERVE,
+                  (double) pieces,
+                  dry,
+                  DaySettings.time(first),
+                  kept));
     }
     return sorted(findings);
   }
@@ -218,11 +224,25 @@ final class BatteryDayTables {
     if (number != null) {
       int missing = shortOf.getOrDefault(type.row(), 0);
       if (!shortOf.containsKey(type.row())) {
-        findings.add(Finding.of(BatteryDayFinding.SHORT_FROM_NOW, DaySettings.time(plan.now())));
+        String kept = reserve(type.row(), Integer.MAX_VALUE);
+        findings.add(
+            kept.isEmpty()
+                ? Finding.of(BatteryDayFinding.SHORT_FROM_NOW, DaySettings.time(plan.now()))
+                : Finding.of(
+                    BatteryDayFinding.RESERVE_FROM_NOW, DaySettings.time(plan.now()), kept));
         return sorted(findings);
       }
       boolean proven = plan.fewest().proven();
-      if (missing > 0) {
+      String kept = reserve(type.row(), missing);
+      if (!kept.isEmpty()) {
+        double there = number - missing;
+        double rest = missing - kept.split(",").length;
+        findings.add(
+            rest == 0
+                ? Finding.of(BatteryDayFinding.SHORT_RESERVE, (double) number, there, kept)
+                : Finding.of(
+                    BatteryDayFinding.SHORT_WITH_RESERVE, (double) number, there, kept, rest));
+      } else if (missing > 0) {
         findings.add(
             Finding.of(
                 proven ? BatteryDayFinding.SHORT_OF : BatteryDayFinding.SHORT_NOT_PROVEN,
@@ -238,6 +258,16 @@ final class BatteryDayTables {
       }
     }
     return sorted(findings);
+  }
+
+  /** Numbers of the batteries of a type that are kept as reserve, as many as are missing. */
+  private String reserve(int type, int missing) {
+    return batteries.all().stream()
+        .map(Gate.Judged::item)
+        .filter(b -> b.use() == BatteryUse.RESERVE && b.type() != null && b.type().row() == type)
+        .limit(missing)
+        .map(b -> BatteryNumbers.shown(b.number()))
+        .collect(Collectors.joining(", "));
   }
 
   /** The positions of the date with a type that a stop keeps out of the plan. */
@@ -263,13 +293,13 @@ final class BatteryDayTables {
    */
   private BatteryDayResults.ScheduleRow scheduleRow(int place) {
     DayEvent event = outcome.events().get(place);
-    Double until = event.what() == DayEvent.What.DARK ? darkUntil(place) : null;
+    Double until = event.what() == DayEvent.What.DARK ? darkUntil(place) : aloneUntil(place);
     return new BatteryDayResults.ScheduleRow(
         DaySettings.time(event.hour()),
         event.hour(),
         positionName(unit(event).position()),
         unit(event).piece(),
-        ScheduleEntry.valueOf(event.what().name()),
+        ScheduleEntry.of(event),
         names(event.on()),
         event.from().stream()
             .filter(u -> u >= 0)
@@ -282,6 +312,31 @@ final class BatteryDayTables {
                 .mapToObj(i -> goesTo(event, event.off().get(i), event.to().get(i)))
                 .toList()),
         until == null ? null : DaySettings.time(until));
+  }
+
+  /**
+   * The hour until which a hot-swap plate stands on one battery after an event; null if it does not.
+   */
+  private Double aloneUntil(int place) {
+    List<DayEvent> events = outcome.events();
+    int unit = events.get(place).unit();
+    if (build.units().get(unit).connection() != BatteryConnection.HOT_SWAP) {
+      return null;
+    }
+    int on = 0;
+    for (int i = 0; i < events.size(); i++) {
+      DayEvent event = events.get(i);
+      if (event.unit() == unit) {
+        on += event.on().size() - event.off().size();
+        if (i == place && on != 1) {
+          return null;
+        }
+        if (i > place && on != 1) {
+          return event.hour();
+        }
+      }
+    }
+    return null;
   }
 
   /** The hour at which a piece that went dark has a battery again, or ends; null if not known. */
@@ -753,10 +808,10 @@ final class BatteryDayTables {
     if (outcome == null) {
       return rows;
     }
-    Set<Integer> atCall =
-        build.stock().gate().paper(StockList.StockBattery::isPlanned).fit().stream()
-            .map(Gate.Judged::row)
-            .collect(Collectors.toSet());
+    Map<Integer, Double> arrivals = new HashMap<>();
+    build.stock().gate().paper(StockList.StockBattery::isPlanned).fit().stream()
+        .map(Gate.Judged::item)
+        .forEach(b -> arrivals.put(b.number(), build.stock().arrival(b, plan.settings())));
     double now =
         plan.settings().now() == null
             ? Double.POSITIVE_INFINITY
@@ -766,7 +821,11 @@ final class BatteryDayTables {
     int told = 0;
     for (int i = 0; i < BatteryDayResults.HOURS.rows(); i++) {
       double hour = plan.settings().begins() + i / 2.0;
-      long planned = atCall.stream().filter(n -> hour < now || !goneNow.containsKey(n)).count();
+      long planned =
+          arrivals.entrySet().stream()
+              .filter(b -> b.getValue() <= hour)
+              .filter(b -> hour < now || !goneNow.containsKey(b.getKey()))
+              .count();
       while (told < outcome.events().size() && outcome.events().get(told).hour() <= hour) {
         DayEvent event = outcome.events().get(told);
         event.off().forEach(n -> on.remove(List.of(n, event.unit())));

@@ -106,7 +106,7 @@ public final class DayPlanner {
             day.breaks(),
             day.near(),
             day.units(),
-            day.batteries(),
+            day.batteries().stream().filter(b -> !b.isPutIn() || b.from() <= day.call()).toList(),
             day.isAgain()
                 ? day.chargers().stream().map(ChargerSpec::asPlanned).toList()
                 : day.chargers(),
@@ -209,7 +209,7 @@ public final class DayPlanner {
 
   private DayPolicy first(DaySpec planned) {
     DayPolicy usual = policies.get(0);
-    if (DayRun.toFirstDark(planned, usual, effort).isLit() || search.isShort()) {
+    if (DayRun.toFirstDark(planned, usual, effort).isLit() || search.isShort(planned.batteries())) {
       return usual;
     }
     // the schedule by which the fewest last may be one that is not found within the effort

@@ -71,9 +71,9 @@ final class FewestSearch {
   }
 
   /** Whether there are fewer of a type than it needs with all chargers to itself, all full. */
-  boolean isShort() {
+  boolean isShort(List<BatterySpec> batteries) {
     for (int type : types(day)) {
-      long there = day.batteries().stream().filter(b -> b.type() == type).count();
+      long there = batteries.stream().filter(b -> b.type() == type).count();
       int needed = least(type).charged;
       if (!effort.isSpent() && (needed == 0 || there < needed)) {
         return true;

@@ -1,0 +1,173 @@
+package org.setpower.plan.batteryday;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.setpower.plan.batteryday.BatteryDaySamples.at;
+import static org.setpower.plan.batteryday.BatteryDaySamples.camera;
+import static org.setpower.plan.batteryday.BatteryDaySamples.day;
+
+import java.time.LocalTime;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.setpower.plan.common.PlanResult;
+import org.setpower.plan.common.Ranges;
+import org.setpower.plan.finding.Finding;
+import org.setpower.plan.finding.FindingKey;
+
+/** What a crew decides on two summer days: a reserve, numbers, one battery of a plate. */
+class BatteryDaySummerTest {
+  private static List<FindingKey> keys(List<Finding> findings) {
+    return findings.stream().map(Finding::key).toList();
+  }
+
+  private static List<Finding> stockOf(PlanResult result) {
+    return result.rows(BatteryDayResults.STOCK).get(0).reasons();
+  }
+
+  private static List<Finding> positionOf(PlanResult result) {
+    return result.rows(BatteryDayResults.POSITIONS).get(0).reasons();
+  }
+
+  private static Finding found(List<Finding> findings, FindingKey key) {
+    return findings.stream().filter(f -> f.key() == key).findFirst().orElseThrow();
+  }
+
+  /** 92 W take 294 Wh in about 2.9 h: four batteries for 10 h, and B5 is kept as reserve. */
+  private static Ranges withReserve() {
+    return camera().set("stock", 1, "reserve", 1);
+  }
+
+  /** Nobody hires a battery that lies in the case. */
+  @Test
+  void a_reserve_is_put_in_before_one_is_hired() {
+    assertThat(stockOf(withReserve().calculate())).isEmpty();
+    Ranges one = withReserve().row("atCall", "number", "B2", "absence", "quarantine");
+    PlanResult failed = one.calculate();
+    assertThat(keys(stockOf(failed))).containsExactly(BatteryDayFinding.SHORT_RESERVE);
+    assertThat(found(stockOf(failed), BatteryDayFinding.SHORT_RESERVE).arguments())
+        .containsExactly(4.0, 3.0, "B5");
+    assertThat(found(positionOf(failed), BatteryDayFinding.RUNS_DRY_RESERVE).arguments())
+        .contains("B5");
+    Ranges two = one.copy().row("atCall", "number", "B3", "absence", "quarantine");
+    assertThat(found(stockOf(two.calculate()), BatteryDayFinding.SHORT_WITH_RESERVE).arguments())
+        .containsExactly(4.0, 2.0, "B5", 1.0);
+  }
+
+  /** Entered on Today it is in the plan, of that day only, and it is told. */
+  @Test
+  void a_reserve_that_is_entered_is_used() {
+    Ranges one = withReserve().row("atCall", "number", "B2", "absence", "quarantine");
+    one.row("atCall", "number", "B5", "charge", 1);
+    PlanResult result = one.calculate();
+    assertThat(stockOf(result)).isEmpty();
+    assertThat(positionOf(result)).isEmpty();
+    assertThat(keys(result.rows(BatteryDayResults.AT_CALL).get(1).reasons()))
+        .containsExactly(BatteryDayFinding.FOUND_RESERVE);
+    assertThat(result.rows(BatteryDayResults.BATTERIES).get(4).use()).isEqualTo(BatteryUse.PLANNED);
+    one.row("days", "date", day("2027-02-03"), "call", at(7, 0), "wrap", at(17, 0), "min", 20);
+    one.set("project", 1, "today", day("2027-02-02"), "day", day("2027-02-03"));
+    assertThat(one.calculate().rows(BatteryDayResults.BATTERIES).get(4).use())
+        .isEqualTo(BatteryUse.RESERVE);
+  }
+
+  /** At lunch it comes in from then on: the morning stays as it was handed out. */
+  @Test
+  void a_reserve_put_in_at_lunch_leaves_the_morning_alone() {
+    for (int hour = 8; hour < 16; hour++) {
+      Ranges lunch = withReserve().set("project", 1, "now", at(hour, 15));
+      lunch.row("atNow", "number", "B4", "absence", "quarantine");
+      PlanResult failed = lunch.calculate();
+      boolean isDark = failed.rows(BatteryDayResults.POSITIONS).get(0).dark() > 0;
+      if (isDark) {
+        assertThat(stockOf(failed)).anyMatch(f -> f.arguments().contains("B5"));
+      }
+      PlanResult result = lunch.row("atNow", "number", "B5", "shelf", "yes").calculate();
+      assertThat(keys(result.rows(BatteryDayResults.AT_NOW).get(1).reasons()))
+          .containsExactly(BatteryDayFinding.FOUND_RESERVE);
+      assertThat(result.rows(BatteryDayResults.POSITIONS).get(0).dark()).isZero();
+      LocalTime now = LocalTime.of(hour, 15);
+      assertThat(before(result, now)).isEqualTo(before(withReserve().calculate(), now));
+      assertThat(result.rows(BatteryDayResults.SCHEDULE))
+          .filteredOn(r -> r.on().equals("B5"))
+          .allMatch(r -> !r.at().isBefore(now));
+    }
+  }
+
+  private static List<BatteryDayResults.ScheduleRow> before(PlanResult result, LocalTime hour) {
+    return result.rows(BatteryDayResults.SCHEDULE).stream()
+        .filter(r -> r.at().isBefore(hour))
+        .toList();
+  }
+
+  /**
+   * A plate of two with three batteries of about 2.9 h, one after the other, from 7 to 17 h: from
+   * about 12:45, when the second is empty, the third works alone until it is dark.
+   */
+  @Test
+  void a_plate_says_from_when_to_when_it_stands_on_one_battery() {
+    Ranges plate = camera().set("positions", 1, "connection", "hot-swap").set("stock", 1, "owned", 3);
+    List<BatteryDayResults.CardRow> card = plate.calculate().rows(BatteryDayResults.CARD);
+    assertThat(card)
+        .filteredOn(c -> c.on().isEmpty() && !c.off().isEmpty() && !c.isEnd())
+        .isNotEmpty()
+        .allMatch(c -> !c.isChange());
+    BatteryDayResults.CardRow alone =
+        card.stream().filter(c -> c.what().pattern().contains("one battery")).findFirst().get();
+    assertThat(alone.on()).isEmpty();
+    assertThat(alone.off()).isNotEmpty();
+    BatteryDayResults.CardRow dark =
+        card.stream().filter(c -> c.what().pattern().startsWith("dark")).findFirst().get();
+    assertThat(alone.what().arguments()).contains(dark.by());
+  }
+
+  /** What goes on while nothing comes off is no change of one for another. */
+  @Test
+  void a_battery_put_on_a_plate_is_called_so() {
+    Ranges plate = camera().set("positions", 1, "connection", "hot-swap").set("stock", 1, "owned", 1);
+    plate.set("stock", 1, "hired", 4, "inHandOn", day("2027-02-02"), "inHandFrom", at(9, 0));
+    List<BatteryDayResults.ScheduleRow> rows = plate.calculate().rows(BatteryDayResults.SCHEDULE);
+    List<BatteryDayResults.ScheduleRow> puts =
+        rows.stream()
+            .filter(r -> !r.on().isEmpty() && r.off().isEmpty())
+            .filter(r -> r.at().isAfter(LocalTime.of(7, 0)))
+            .toList();
+    // until what is hired arrives at 9 h the plate works on one
+    assertThat(plate.calculate().rows(BatteryDayResults.CARD).get(0).what().arguments())
+        .contains(LocalTime.of(9, 0));
+    assertThat(puts).isNotEmpty().allMatch(r -> r.what() == ScheduleEntry.PUT_ON);
+    assertThat(rows)
+        .filteredOn(r -> r.what() == ScheduleEntry.CHANGE)
+        .allMatch(r -> !r.on().isEmpty() && !r.off().isEmpty());
+  }
+
+  private static BatteryDayResults.StockResult row(Ranges job, int row) {
+    return job.calculate().rows(BatteryDayResults.STOCK).get(row - 1);
+  }
+
+  /** The batteries of the second row were marked B6 to B8 before two were hired for the first. */
+  @Test
+  void hired_batteries_that_move_the_numbers_of_others_are_told() {
+    Ranges job = BatteryDaySamples.withP98(camera(), 3);
+    assertThat(row(job, 2).reasons()).isEmpty();
+    Ranges hired = job.copy().set("stock", 1, "hired", 2);
+    assertThat(row(hired, 2).fromNumber()).isEqualTo("B8");
+    assertThat(found(row(hired, 2).reasons(), BatteryDayFinding.NUMBERS_MOVED).arguments())
+        .containsExactly(2.0, "B6", "B8", 8.0);
+    assertThat(row(hired.set("stock", 2, "first", 8), 2).reasons()).isEmpty();
+    Ranges below = job.copy().row("stock", "type", "P294", "hired", 2);
+    assertThat(row(below, 2).fromNumber()).isEqualTo("B6");
+    assertThat(row(below, 2).reasons()).isEmpty();
+    assertThat(row(below, 3).fromNumber()).isEqualTo("B9");
+    assertThat(row(below, 1).fewest()).isEqualTo(row(below, 3).fewest());
+    Ranges all = job.copy().set("stock", 1, "owned", "", "hired", 5);
+    assertThat(row(all, 2).reasons()).isEmpty();
+  }
+
+  /** Who types numbers on Today has them on the batteries. */
+  @Test
+  void numbers_that_are_typed_on_today_may_not_move() {
+    Ranges job = BatteryDaySamples.withP98(camera(), 3).row("atCall", "number", "B7", "charge", 0.9);
+    assertThat(found(row(job, 2).reasons(), BatteryDayFinding.NUMBERS_MOVE).arguments())
+        .containsExactly("B6", 6.0);
+    assertThat(row(job.set("stock", 2, "first", 6), 2).reasons()).isEmpty();
+  }
+}
