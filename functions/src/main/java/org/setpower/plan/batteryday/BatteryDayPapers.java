@@ -16,6 +16,14 @@ final class BatteryDayPapers {
   /** The charger has no power yet. */
   static final String LATER = "shelf; {0} from {1}";
 
+  /** A battery that is on its charger already. */
+  static final String SINCE = "on since {0}";
+
+  /** Hours from and to. */
+  static final String HOURS = "{0} to {1}";
+
+  static final String ALSO = "{0}; {1}";
+
   private static final String AT_CALL = "at call";
   private static final String DARK_UNTIL = "dark until {0}";
   private static final String ALONE = "{0}, one battery until {1}";
@@ -40,6 +48,9 @@ final class BatteryDayPapers {
                 AWAY,
                 QUARANTINE,
                 LATER,
+                SINCE,
+                HOURS,
+                ALSO,
                 AT_CALL,
                 DARK_UNTIL,
                 ALONE,

@@ -55,6 +55,7 @@ public final class BatteryDayPlan {
   private final List<Finding> ofToday = new ArrayList<>();
   private final Map<LocalDate, DayOutcome> others = new HashMap<>();
   private final Map<LocalDate, Double> dark = new HashMap<>();
+  private final Map<Integer, Integer> fewestOfAll = new HashMap<>();
 
   /** Whether Today is of the day shown, so that it is applied. */
   private final boolean applies;
@@ -102,6 +103,7 @@ public final class BatteryDayPlan {
       planner = new DayPlanner(spec);
       outcome = planner.plan();
       fewest = planner.fewest();
+      addFewest(fewest);
       if (again) {
         judgeCharge(found);
       }
@@ -142,6 +144,9 @@ public final class BatteryDayPlan {
     DaySpec day = other.spec(settings, charges, Double.POSITIVE_INFINITY, List.of());
     DayOutcome run = day == null ? null : DayPlanner.ofOther(day);
     others.put(frame.date(), run);
+    if (run != null) {
+      addFewest(DayPlanner.fewestOf(day));
+    }
     if (run != null && run.complete() && other.isWhole(frame.date())) {
       dark.put(frame.date(), Arrays.stream(run.darkHours()).sum());
     }
@@ -167,6 +172,15 @@ public final class BatteryDayPlan {
         charges.putAll(run.nextCharge());
       }
     }
+  }
+
+  private void addFewest(DayPlanner.Fewest ofDate) {
+    ofDate.together().forEach((type, number) -> fewestOfAll.merge(type, number, Math::max));
+  }
+
+  /** Min. required of a type over all dates that can be planned; null where it is not known. */
+  Integer fewestOfAll(int type) {
+    return fewestOfAll.get(type);
   }
 
   /** Dark hours of a date as it is planned; null where they are not known. */

@@ -221,6 +221,13 @@ public final class BatteryDayResults {
                       + " proven, the smallest number found that lasts.")
           Integer fewest,
       @Result(
+              key = "fewestOfAll",
+              heading = "Min. required, all dates",
+              unit = "pcs",
+              from = "run.entries",
+              rule = "The highest Min. required of the dates of Days that can be planned.")
+          Integer fewestOfAll,
+      @Result(
               key = "fewestAlone",
               heading = "Min. required, enough of the others",
               unit = "pcs",
@@ -709,7 +716,13 @@ public final class BatteryDayResults {
                 "atNow.*"
               },
               rule = "The day run battery by battery, by the rules of the user guide.")
-          Integer entries) {}
+          Integer entries,
+      @Result(
+              key = "attended",
+              heading = "Somebody at the chargers",
+              from = {"tonight.from", "tonight.until"},
+              rule = "The hours from wrap to the next call at which something charges.")
+          Phrase attended) {}
 
   /** What happens at a position, in order of time. */
   @Table(key = "schedule", heading = "Change schedule", rows = 600)
@@ -884,13 +897,15 @@ public final class BatteryDayResults {
               from = "run.entries",
               rule =
                   "When the channel is free, the battery there and warmed up, and power on; with"
-                      + " the date after midnight.")
+                      + " the date after midnight. Since when, of what is on it at wrap.")
           Phrase from,
       @Result(
               key = "until",
               heading = "Until",
               from = "run.entries",
-              rule = "Full, after CHARGE.HOURS; or the power ends, and it goes on in another row.")
+              rule =
+                  "Full, after CHARGE.HOURS; or the power ends, and it goes on in another row,"
+                      + " if for more than a quarter of an hour.")
           Phrase until,
       @Result(
               key = "ready",

@@ -18,10 +18,8 @@ import java.util.stream.IntStream;
 import org.setpower.base.TextEnum;
 import org.setpower.pack.ConstantWatts;
 import org.setpower.plan.batteryday.simulation.BatteryConnection;
-import org.setpower.plan.batteryday.simulation.ChargerSpec;
 import org.setpower.plan.batteryday.simulation.DayEvent;
 import org.setpower.plan.batteryday.simulation.DayOutcome;
-import org.setpower.plan.batteryday.simulation.PowerHours;
 import org.setpower.plan.batteryday.simulation.UnitSpec;
 import org.setpower.plan.batteryday.typed.BatteryAbsence;
 import org.setpower.plan.batteryday.typed.BatteryNumbers;
@@ -54,6 +52,7 @@ final class BatteryDayTables {
   private final Map<Integer, List<Finding>> supplyFindings = new HashMap<>();
   private final Map<Integer, List<Finding>> chargerFindings = new HashMap<>();
   private final Map<Integer, Integer> shortOf = new TreeMap<>();
+  private final NightCharging night;
   private final List<BatteryDayResults.TonightRow> tonight;
   private final List<Finding> projectFindings;
   private final DisposableCells disposables;
@@ -78,7 +77,8 @@ final class BatteryDayTables {
         .chargers()
         .all()
         .forEach(c -> chargerFindings.put(c.row(), new ChargerUse(plan).findings(c)));
-    tonight = tonight();
+    night = new NightCharging(plan, goneNow);
+    tonight = night.rows();
     projectFindings = projectFindings();
     disposables = new DisposableCells(plan.inputs().disposables(), plan.calendar());
   }
@@ -441,82 +441,6 @@ final class BatteryDayTables {
     return build.positions().row(row).item().row().value().position();
   }
 
-  /** A row of the night, with the hour at which it begins. */
-  private record Timed(double hour, BatteryDayResults.TonightRow row) {}
-
-  /**
-   * Batteries that charge after the last position has ended, by time, then those that nothing
-   * charges until the next call.
-   */
-  private List<BatteryDayResults.TonightRow> tonight() {
-    List<Timed> rows = new ArrayList<>();
-    if (outcome == null) {
-      return List.of();
-    }
-    double wrap = plan.calendar().shown().wrap();
-    double until = plan.calendar().shown().until();
-    Map<Integer, DayEvent.Charge> last = new TreeMap<>();
-    outcome.charges().forEach(c -> last.put(c.battery(), c));
-    outcome.endCharge().keySet().forEach(n -> add(rows, n, last.get(n), wrap, until));
-    rows.sort(Comparator.comparingDouble(Timed::hour));
-    return rows.stream().map(Timed::row).toList();
-  }
-
-  private void add(
-      List<Timed> rows, int number, DayEvent.Charge charge, double wrap, double until) {
-    TypeFacts facts = build.stock().batteries().get(number).type();
-    boolean isLow = outcome.nextCharge().get(number) < full(facts);
-    Boolean ready =
-        Double.isInfinite(until)
-            ? null
-            : (Boolean) (charge != null && charge.back() <= until && !isLow);
-    boolean charges = charge != null && charge.full() > wrap;
-    int before = rows.size();
-    if (charges) {
-      // where the power ends a charge stops; it goes on when the power is back
-      PowerHours power = build.chargers().row(charge.charger()).item().spec().power();
-      for (PowerHours.Span span : power.within(charge.start(), charge.full())) {
-        if (span.from() < until) {
-          rows.add(
-              new Timed(
-                  span.from(),
-                  new BatteryDayResults.TonightRow(
-                      BatteryNumbers.shown(number),
-                      facts.name(),
-                      charger(charge.charger()),
-                      charge.channel(),
-                      BatteryDayPapers.time(span.from(), plan.calendar().shown()),
-                      BatteryDayPapers.time(span.to(), plan.calendar().shown()),
-                      ready)));
-        }
-      }
-    }
-    if (rows.size() == before && isLow && !goneNow.containsKey(number)) {
-      rows.add(
-          new Timed(
-              Double.POSITIVE_INFINITY,
-              new BatteryDayResults.TonightRow(
-                  BatteryNumbers.shown(number),
-                  facts.name(),
-                  "",
-                  null,
-                  null,
-                  null,
-                  ready == null ? null : (Boolean) false)));
-    }
-  }
-
-  /** State of charge from which a battery of a type is not charged: as full as chargers make it. */
-  private double full(TypeFacts type) {
-    return build.chargers().paper(c -> c.spec() != null).fit().stream()
-            .map(c -> c.item().spec())
-            .filter(c -> c.types().containsKey(type.row()))
-            .mapToDouble(ChargerSpec::fullCharge)
-            .max()
-            .orElse(1)
-        - ChargerSpec.LEAST_CHARGE;
-  }
-
   List<ResultRows<?>> all() {
     BatteryDayInputs inputs = plan.inputs();
     List<BatteryDayResults.PositionResult> positions =
@@ -621,6 +545,7 @@ final class BatteryDayTables {
         own.isEmpty() ? null : BatteryNumbers.shown(own.get(own.size() - 1).number()),
         (int) own.stream().filter(b -> batteries.row(b.number()).fit()).count(),
         known ? plan.fewest().together().get(key) : null,
+        key == null ? null : plan.fewestOfAll(key),
         known ? plan.fewest().alone().get(key) : null,
         known ? plan.fewest().uncharged().get(key) : null,
         key == null ? null : shortOf.get(key));
@@ -721,7 +646,8 @@ final class BatteryDayTables {
   private BatteryDayResults.RunResult run() {
     DayFrame day = plan.calendar().shown();
     return day == null
-        ? new BatteryDayResults.RunResult(null, null, null, null, null, null, null, null)
+        ? new BatteryDayResults.RunResult(
+            null, null, null, null, null, null, null, null, null)
         : new BatteryDayResults.RunResult(
             day.date(),
             day.location(),
@@ -730,7 +656,8 @@ final class BatteryDayTables {
             day.air().lowest(),
             day.air().highest(),
             BatteryDayPapers.heading(day, plan.now()),
-            outcome == null && schedule.isEmpty() ? null : (Integer) schedule.size());
+            outcome == null && schedule.isEmpty() ? null : (Integer) schedule.size(),
+            night.attended());
   }
 
   /** The positions of the date, with no figure of one that a stop keeps out; then the loans. */

@@ -139,6 +139,58 @@ class BatteryDaySummerTest {
         .allMatch(r -> !r.on().isEmpty() && !r.off().isEmpty());
   }
 
+  /** One camera from 7 to 17 h, the next call at 8 h, one charger with power until late. */
+  private static Ranges night(double to, double again) {
+    Ranges night = BatteryDaySamples.charger(camera(), "one", "P294", 1, 5);
+    BatteryDaySamples.charger(night, "two", "P294", 1, 5);
+    for (int row = 1; row <= 2; row++) {
+      night.set("chargers", row, "powerFrom", again, "powerTo", to);
+    }
+    return night.row(
+        "days", "date", day("2027-02-03"), "call", at(8, 0), "wrap", at(9, 0), "min", 20);
+  }
+
+  /** Who loads chargers goes from one to the next, at each in order of time. */
+  @Test
+  void the_night_is_charger_by_charger() {
+    List<BatteryDayResults.TonightRow> rows =
+        night(at(23, 30), at(6, 0)).calculate().rows(BatteryDayResults.TONIGHT);
+    List<String> chargers = rows.stream().map(BatteryDayResults.TonightRow::charger).toList();
+    assertThat(chargers).contains("one", "two").isSorted();
+  }
+
+  /** A few minutes of a charge after the power was off are no row of their own. */
+  @Test
+  void a_few_minutes_of_a_charge_are_no_row_of_their_own() {
+    int all = 0;
+    for (int minute = 0; minute < 110; minute++) {
+      PlanResult night = night(at(17, minute), at(6, 0)).calculate();
+      for (BatteryDayResults.TonightRow row : night.rows(BatteryDayResults.TONIGHT)) {
+        if (row.from() != null && row.until().arguments().size() > 1) {
+          LocalTime until = BatteryDaySamples.clock(row.until());
+          boolean fromSix = BatteryDaySamples.clock(row.from()).equals(LocalTime.of(6, 0));
+          assertThat(fromSix && until.isBefore(LocalTime.of(6, 14))).as("17:%s", minute).isFalse();
+          all++;
+        }
+      }
+    }
+    assertThat(all).isPositive();
+  }
+
+  /** Lithium batteries charge attended: at which hours somebody has to be there. */
+  @Test
+  void the_hours_of_charging_are_told() {
+    PlanResult night = night(at(18, 0), at(6, 0)).calculate();
+    BatteryDayResults.RunResult run = night.rows(BatteryDayResults.RUN).get(0);
+    assertThat(run.attended().toString()).contains("17:00", "18:00", "06:00");
+    assertThat(camera().calculate().rows(BatteryDayResults.RUN).get(0).attended()).isNull();
+    for (BatteryDayResults.TonightRow row : night.rows(BatteryDayResults.TONIGHT)) {
+      LocalTime from = row.from() == null ? null : BatteryDaySamples.clock(row.from());
+      boolean before = from != null && from.isBefore(LocalTime.of(16, 45)) && from.getHour() > 6;
+      assertThat(before).isEqualTo(from != null && row.from().pattern().startsWith("on since"));
+    }
+  }
+
   private static BatteryDayResults.StockResult row(Ranges job, int row) {
     return job.calculate().rows(BatteryDayResults.STOCK).get(row - 1);
   }
@@ -169,5 +221,18 @@ class BatteryDaySummerTest {
     assertThat(found(row(job, 2).reasons(), BatteryDayFinding.NUMBERS_MOVE).arguments())
         .containsExactly("B6", 6.0);
     assertThat(row(job.set("stock", 2, "first", 6), 2).reasons()).isEmpty();
+  }
+
+  /** 10 h take four batteries of about 2.9 h, 2 h take one: the job takes four, whatever is shown. */
+  @Test
+  void fewest_batteries_of_all_dates() {
+    Ranges job =
+        camera().row("days", "date", day("2027-02-03"), "call", at(8, 0), "wrap", at(10, 0));
+    job.set("days", 2, "min", 20, "max", 20);
+    assertThat(row(job, 1).fewest()).isEqualTo(4);
+    assertThat(row(job, 1).fewestOfAll()).isEqualTo(4);
+    job.set("project", 1, "day", day("2027-02-03"));
+    assertThat(row(job, 1).fewest()).isEqualTo(1);
+    assertThat(row(job, 1).fewestOfAll()).isEqualTo(4);
   }
 }

@@ -33,6 +33,7 @@ public final class BatteryPlan implements PlanTemplate {
               "Batteries and chargers for shooting days: how many are enough, when each is changed,"
                   + " where it charges.")
           .unitsBy("project.units", "US")
+          .closedUp()
           .basis("run.day");
 
   private final PlanList hours =
@@ -53,7 +54,7 @@ public final class BatteryPlan implements PlanTemplate {
                     .titled("Battery stock")
                     .pick("type", "types.type")
                     .optional("lentTo", "inHandFrom")
-                    .shows("fromNumber", "toNumber", "planned", "fewest", "shortOf")
+                    .shows("fromNumber", "toNumber", "planned", "fewest", "fewestOfAll", "shortOf")
                     .more("fewestAlone", "uncharged")),
         PlanTab.of(
                 "Positions",
@@ -119,11 +120,12 @@ public final class BatteryPlan implements PlanTemplate {
         summary(),
         PlanTab.of(
                 "Charging tonight",
-                "What charges at wrap and after it, on which channel, until when.")
-            .hidden()
+                "What charges at wrap and after it, charger by charger, until when.")
+            .shownToPrint()
             .upright()
             .with(
                 PlanText.cautions(HOT, DAMAGED, CHARGING),
+                book.lines("", "run", "attended"),
                 book.list(
                         "tonight", "battery", "type", "charger", "channel", "from", "until",
                         "ready")
