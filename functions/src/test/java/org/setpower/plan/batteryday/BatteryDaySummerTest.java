@@ -6,8 +6,14 @@ import static org.setpower.plan.batteryday.BatteryDaySamples.camera;
 import static org.setpower.plan.batteryday.BatteryDaySamples.day;
 
 import java.time.LocalTime;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.setpower.plan.common.Answer;
+import org.setpower.plan.common.EnglishMessages;
 import org.setpower.plan.common.PlanResult;
 import org.setpower.plan.common.Ranges;
 import org.setpower.plan.finding.Finding;
@@ -234,5 +240,34 @@ class BatteryDaySummerTest {
     job.set("project", 1, "day", day("2027-02-03"));
     assertThat(row(job, 1).fewest()).isEqualTo(1);
     assertThat(row(job, 1).fewestOfAll()).isEqualTo(4);
+  }
+
+  /** What the lists of a sheet have no room for is not left out: all stops, and says why. */
+  @ParameterizedTest
+  @CsvSource({"supplies, supply, watts, peak, 10", "chargers, charger, amps, charges, 20"})
+  void more_watts_and_chargers_than_a_list_holds_are_refused_in_words(
+      String table, String name, String figure, String result, int room) {
+    Ranges job = BatteryDaySamples.charger(camera(), "one", "P294", 1, 3);
+    Answer answer = new Answer(List.of(table + ".verdict", table + "." + result, table + ".reasons"), room);
+    for (int row = job.rows(table).size() + 1; row <= room; row++) {
+      job.row(table, name, name + row, figure, 5);
+    }
+    String said = Arrays.deepToString(matrix(job, answer));
+    assertThat(said).doesNotContain("the sheet shows");
+    job.row(table, name, "one more", figure, 5);
+    Object[][] cells = matrix(job, answer);
+    assertThat(cells).hasDimensions(room + 1, 3);
+    String heading = table.equals("supplies") ? "Supplies" : "Chargers";
+    String sentence =
+        heading + " has " + (room + 1) + " rows and the sheet shows " + room + ". Delete rows, or";
+    for (int row = 1; row <= room; row++) {
+      assertThat(cells[row][0]).isEqualTo("stop");
+      assertThat(cells[row][1]).isEqualTo("");
+      assertThat(cells[row][2].toString()).startsWith(sentence);
+    }
+  }
+
+  private static Object[][] matrix(Ranges job, Answer answer) {
+    return job.calculate().matrix(answer, new EnglishMessages(), Locale.UK);
   }
 }

@@ -54,8 +54,8 @@ public final class BatteryPlan implements PlanTemplate {
                     .titled("Battery stock")
                     .pick("type", "types.type")
                     .optional("lentTo", "inHandFrom")
-                    .shows("fromNumber", "toNumber", "planned", "fewest", "fewestOfAll", "shortOf")
-                    .more("fewestAlone", "uncharged")),
+                    .shows("fromNumber", "planned", "fewest", "fewestOfAll", "shortOf")
+                    .more("toNumber", "fewestAlone", "uncharged")),
         PlanTab.of(
                 "Positions",
                 "What batteries are on, one row each, with power and input voltage of its device."
