@@ -487,7 +487,7 @@ class BatteryPlanIT {
   /** Who loads chargers gets the paper with the others; where nothing charges there is none. */
   @Test
   void charging_tonight_comes_with_the_other_papers(Office office) throws Exception {
-    try (PlanSheet book = camera(office)) {
+    try (PlanSheet book = PlanSheet.blank(office, TEMPLATE, workbook)) {
       CommandDriver.command(office, book.document(), "fit");
       assertThat(UnoAccess.get(book.sheet("Charging tonight"), "IsVisible")).isEqualTo(false);
     }
