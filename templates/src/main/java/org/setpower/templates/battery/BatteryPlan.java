@@ -109,10 +109,10 @@ public final class BatteryPlan implements PlanTemplate {
                         "done")
                     .width("by", 13)
                     .width("department", 20)
-                    .width("position", 34)
+                    .width("position", 30)
                     .width("piece", 10)
                     .width("type", 16)
-                    .width("what", 24)
+                    .width("what", 28)
                     .width("on", 14)
                     .width("off", 14)
                     .width("to", 36)
@@ -125,7 +125,7 @@ public final class BatteryPlan implements PlanTemplate {
             .upright()
             .with(
                 PlanText.cautions(HOT, DAMAGED, CHARGING),
-                book.lines("", "run", "attended"),
+                book.list("run", "attended").width("attended", 190),
                 book.list(
                         "tonight", "battery", "type", "charger", "channel", "from", "until",
                         "ready")
