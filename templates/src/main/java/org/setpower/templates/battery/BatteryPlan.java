@@ -125,7 +125,6 @@ public final class BatteryPlan implements PlanTemplate {
             .upright()
             .with(
                 PlanText.cautions(HOT, DAMAGED, CHARGING),
-                book.list("run", "attended").width("attended", 190),
                 book.list(
                         "tonight", "battery", "type", "charger", "channel", "from", "until",
                         "ready")
@@ -300,7 +299,7 @@ public final class BatteryPlan implements PlanTemplate {
                 "withheld",
                 "stopped",
                 "notReady"),
-            book.lines("", "run", "day", "coldest", "warmest"),
+            book.lines("", "run", "day", "coldest", "warmest", "attended"),
             book.list("Open issues", 16, "issues", "verdict", "where", "rows", "reasons")
                 .width("where", 48)
                 .width("reasons", 112),
