@@ -107,15 +107,15 @@ public final class BatteryPlan implements PlanTemplate {
                         "off",
                         "to",
                         "done")
-                    .width("by", 13)
-                    .width("department", 20)
+                    .width("by", 12)
+                    .width("department", 18)
                     .width("position", 30)
-                    .width("piece", 10)
-                    .width("type", 16)
+                    .width("piece", 9)
+                    .width("type", 15)
                     .width("what", 28)
-                    .width("on", 14)
-                    .width("off", 14)
-                    .width("to", 36)
+                    .width("on", 13)
+                    .width("off", 13)
+                    .width("to", 44)
                     .width("done", 10)),
         summary(),
         PlanTab.of(
