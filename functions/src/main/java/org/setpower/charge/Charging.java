@@ -2,6 +2,7 @@ package org.setpower.charge;
 
 import org.setpower.base.EvaluationException;
 import org.setpower.base.Numbers;
+import org.setpower.base.ReferenceTable;
 import org.setpower.base.Temperature;
 import org.setpower.pack.Chemistry;
 import org.setpower.pack.OpenCircuit;
@@ -24,6 +25,12 @@ public final class Charging {
 
   /** °C below which no lithium pack is charged (lithium plating). */
   public static final double COLDEST = 0;
+
+  /** °C of the air above which no lithium pack is charged. */
+  public static final double HOTTEST = heat("hottest");
+
+  /** °C of the air from which it is told: a pack on a charger is some degrees warmer. */
+  public static final double WARM_AIR = heat("warm");
 
   /** Share of the charge above which the hours are added that a cold pack would be too fast by. */
   private static final double TAIL = 0.95;
@@ -55,6 +62,14 @@ public final class Charging {
 
   /** Hours by which a whole charge of that takes longer. */
   private final double added;
+
+  private static double heat(String quantity) {
+    return ReferenceTable.read(Charging.class, "heat.csv").stream()
+        .filter(row -> row.text("quantity").equals(quantity))
+        .findFirst()
+        .orElseThrow()
+        .number("value");
+  }
 
   private Charging(Pack pack, double amps, double endAmps, Charging warm) {
     curve = pack.curve();

@@ -27,9 +27,15 @@ import org.setpower.uno.Uno;
  * @param charts over which cells charts stand
  * @param papers which of them say how far they are printed
  * @param toFit what they say where more rows are filled
+ * @param shown sheets that are shown when something is printed on them
  */
 public record PrintAnchors(
-    String units, List<Table> tables, List<Chart> charts, List<Paper> papers, String toFit) {
+    String units,
+    List<Table> tables,
+    List<Chart> charts,
+    List<Paper> papers,
+    String toFit,
+    List<String> shown) {
   private static final int STAMP = 2;
   private static final Pattern CHART = Pattern.compile("Chart_.*_(\\d+)");
 
@@ -75,14 +81,19 @@ public record PrintAnchors(
       }
     }
     return new PrintAnchors(
-        JobCell.UNITS.in(book), tables, charts, papers(names), book.named(PlanNames.TO_FIT));
+        JobCell.UNITS.in(book),
+        tables,
+        charts,
+        papers(names, PlanNames.PRINTED),
+        book.named(PlanNames.TO_FIT),
+        papers(names, PlanNames.SHOWN).stream().map(Paper::sheet).toList());
   }
 
-  private static List<Paper> papers(XNameAccess names) throws Exception {
+  private static List<Paper> papers(XNameAccess names, String prefix) throws Exception {
     List<Paper> papers = new ArrayList<>();
     for (String name : names.getElementNames()) {
-      String top = "Top_" + name.substring(Math.min(name.length(), PlanNames.PRINTED.length()));
-      if (name.startsWith(PlanNames.PRINTED) && names.hasByName(top)) {
+      String top = "Top_" + name.substring(Math.min(name.length(), prefix.length()));
+      if (name.startsWith(prefix) && names.hasByName(top)) {
         XCellRange cell = Uno.as(XCellRangeReferrer.class, names.getByName(top)).getReferredCells();
         if (cell != null) {
           XSpreadsheet sheet = Uno.as(XSheetCellRange.class, cell).getSpreadsheet();
@@ -100,7 +111,8 @@ public record PrintAnchors(
         tables.stream().map(t -> new Table(t.sheet, below(t.cells))).toList(),
         charts.stream().map(c -> new Chart(c.sheet, c.index, below(c.cells))).toList(),
         papers.stream().map(p -> new Paper(p.sheet, p.stamp + 1, p.name)).toList(),
-        toFit);
+        toFit,
+        shown);
   }
 
   private static CellRangeAddress below(CellRangeAddress at) {

@@ -59,7 +59,15 @@ public final class PrintRangeFitter {
 
   /** The same, with blank rows hidden that push what follows to another page. */
   static int in(CalcDocument book, BlankRows blank) throws Exception {
-    return in(book, PrintAnchors.of(book), blank);
+    PrintAnchors anchors = PrintAnchors.of(book);
+    int fitted = in(book, anchors, blank);
+    for (String paper : anchors.shown()) {
+      XSpreadsheet sheet = book.sheet(paper);
+      if (Uno.as(XPrintAreas.class, sheet).getPrintAreas().length > 0) {
+        Uno.set(sheet, "IsVisible", true);
+      }
+    }
+    return fitted;
   }
 
   /** The same for a document whose own names do not say where its tables are. */
@@ -268,7 +276,7 @@ public final class PrintRangeFitter {
         .getDataArray();
   }
 
-  /** The rows that show something: values, drawings, or the cells to fill of an empty table. */
+  /** The rows that show something: values, drawings, or the cells of an empty table to fill. */
   private static BitSet shown(
       XSpreadsheet sheet, CellRangeAddress all, Object[][] rows, List<CellRangeAddress> tables)
       throws Exception {
@@ -276,7 +284,14 @@ public final class PrintRangeFitter {
     for (int i = 0; i < rows.length; i++) {
       shown.set(all.StartRow + i, !Arrays.stream(rows[i]).allMatch(PrintRangeFitter::isBlank));
     }
-    List<CellRangeAddress> empty = tables.stream().filter(t -> isEmpty(t, shown)).toList();
+    List<CellRangeAddress> empty =
+        new ArrayList<>(tables.stream().filter(t -> isEmpty(t, shown)).toList());
+    for (CellRangeAddress table : tables) {
+      if (empty.contains(table) && isResults(sheet, table)) {
+        empty.remove(table); // a list of nothing needs neither heads nor title
+        shown.clear(Math.max(all.StartRow, table.StartRow - 1), table.StartRow + 1);
+      }
+    }
     int form = empty.size() == tables.size() ? SHOWN_WHEN_EMPTY : SHOWN_BESIDE_OTHERS;
     empty.forEach(t -> shown.set(t.StartRow, Math.min(t.StartRow + form, t.EndRow) + 1));
     if (tables.isEmpty()) {

@@ -484,6 +484,20 @@ class BatteryPlanIT {
     }
   }
 
+  /** Who loads chargers gets the paper with the others; where nothing charges there is none. */
+  @Test
+  void charging_tonight_comes_with_the_other_papers(Office office) throws Exception {
+    try (PlanSheet book = PlanSheet.blank(office, TEMPLATE, workbook)) {
+      CommandDriver.command(office, book.document(), "fit");
+      assertThat(UnoAccess.get(book.sheet("Charging tonight"), "IsVisible")).isEqualTo(false);
+    }
+    try (PlanSheet book = new PlanSheet(office, EXAMPLE, workbook).calculated()) {
+      CommandDriver.command(office, book.document(), "fit");
+      assertThat(UnoAccess.get(book.sheet("Charging tonight"), "IsVisible")).isEqualTo(true);
+      assertThat(UnoAccess.get(book.sheet("Battery labels"), "IsVisible")).isEqualTo(false);
+    }
+  }
+
   /** Every paper says of which day it is. */
   @Test
   void papers_name_the_day(Office office) throws IOException {

@@ -76,12 +76,20 @@ public enum BatteryDayFinding implements FindingKey {
   SHORT_OF("stock.short", Severity.CHECK),
   /** Arguments: needed, to plan with, short. */
   SHORT_NOT_PROVEN("stock.shortNotProven", Severity.CHECK),
+  /** Arguments: needed, to plan with, numbers of the reserve. */
+  SHORT_RESERVE("stock.shortReserve", Severity.CHECK),
+  /** Arguments: the same, and short with them. */
+  SHORT_WITH_RESERVE("stock.shortWithReserve", Severity.CHECK),
   /** Arguments: needed. */
   STOCK_LASTS("stock.lasts", Severity.CHECK),
   /** Arguments: time. */
   SHORT_FROM_NOW("stock.shortFromNow", Severity.CHECK),
-  /** Arguments: first number. */
+  /** Arguments: time, numbers of the reserve. */
+  RESERVE_FROM_NOW("stock.reserveFromNow", Severity.CHECK),
+  /** Arguments: first battery, its number. */
   NUMBERS_MOVE("stock.move", Severity.CHECK),
+  /** Arguments: batteries hired above, first battery without and with them, its number. */
+  NUMBERS_MOVED("stock.moved", Severity.CHECK),
   IN_HAND_HALF("stock.inHand", Severity.STOP),
   /** Arguments: positions. */
   STOCK_WITHOUT("stock.without", Severity.CHECK),
@@ -120,7 +128,7 @@ public enum BatteryDayFinding implements FindingKey {
   CABLE_CARRY("position.cableCarry", Severity.STOP),
   /** Arguments: chemistry, °C. */
   TEMPERATURE("position.temperature", Severity.STOP),
-  /** Arguments: °C. */
+  /** Arguments: °C, hottest in °C and °F. */
   TOO_HOT("position.hot", Severity.DANGER),
   /** Arguments: W, °C. */
   NO_START("position.noStart", Severity.STOP),
@@ -140,6 +148,8 @@ public enum BatteryDayFinding implements FindingKey {
   BOTH_POWERS("position.bothPowers", Severity.CHECK),
   /** Arguments: pieces, hours and minutes, time at which it begins. */
   RUNS_DRY("position.dark", Severity.STOP),
+  /** Arguments: the same, and numbers of the reserve. */
+  RUNS_DRY_RESERVE("position.darkReserve", Severity.STOP),
 
   /** Arguments: position. */
   POSITION_UNKNOWN("device.position", Severity.STOP),
@@ -216,6 +226,8 @@ public enum BatteryDayFinding implements FindingKey {
   FOUND_OFF("found.off", Severity.STOP),
   /** Arguments: number. */
   FOUND_WITHHELD("found.withheld", Severity.CHECK),
+  /** Arguments: number. */
+  FOUND_RESERVE("found.reserve", Severity.CHECK),
   /** Arguments: number, position. */
   FOUND_WITHHELD_ON("found.withheldOn", Severity.STOP),
   /** Arguments: number, position. */
@@ -262,11 +274,15 @@ public enum BatteryDayFinding implements FindingKey {
   public boolean isResult() {
     return switch (this) {
       case RUNS_DRY,
+          RUNS_DRY_RESERVE,
           SHORT_OF,
           SHORT_NOT_PROVEN,
+          SHORT_RESERVE,
+          SHORT_WITH_RESERVE,
           STOCK_LASTS,
           STOCK_WITHOUT,
           SHORT_FROM_NOW,
+          RESERVE_FROM_NOW,
           DAY_DARK,
           SUPPLY_ENOUGH ->
           true;

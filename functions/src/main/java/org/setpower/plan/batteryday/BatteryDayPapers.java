@@ -16,8 +16,17 @@ final class BatteryDayPapers {
   /** The charger has no power yet. */
   static final String LATER = "shelf; {0} from {1}";
 
+  /** A battery that is on its charger already. */
+  static final String SINCE = "on since {0}";
+
+  /** Hours from and to. */
+  static final String HOURS = "{0} to {1}";
+
+  static final String ALSO = "{0}; {1}";
+
   private static final String AT_CALL = "at call";
   private static final String DARK_UNTIL = "dark until {0}";
+  private static final String ALONE = "{0}, one battery until {1}";
   private static final String TAKEN = "from {1}";
   private static final String DAY = "{0}, call {1}, wrap {2}";
   private static final String DAY_AT = "{0}, {3}, call {1}, wrap {2}";
@@ -39,8 +48,12 @@ final class BatteryDayPapers {
                 AWAY,
                 QUARANTINE,
                 LATER,
+                SINCE,
+                HOURS,
+                ALSO,
                 AT_CALL,
                 DARK_UNTIL,
+                ALONE,
                 TAKEN,
                 DAY,
                 DAY_AT,
@@ -142,12 +155,12 @@ final class BatteryDayPapers {
   private static Phrase what(BatteryDayResults.ScheduleRow row, DayFrame day) {
     boolean atCall = row.what() == ScheduleEntry.START && row.hour() <= day.call() + 1e-9;
     Phrase what = Phrase.of(atCall ? AT_CALL : row.what().word());
-    if (row.until() != null) {
+    if (row.what() == ScheduleEntry.DARK && row.until() != null) {
       return Phrase.of(DARK_UNTIL, row.until());
     }
     if (!row.taken().isEmpty()) {
-      return Phrase.of(TAKEN, what, row.taken());
+      what = Phrase.of(TAKEN, what, row.taken());
     }
-    return what;
+    return row.until() == null ? what : Phrase.of(ALONE, what, row.until());
   }
 }

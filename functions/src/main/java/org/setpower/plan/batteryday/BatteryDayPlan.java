@@ -55,6 +55,7 @@ public final class BatteryDayPlan {
   private final List<Finding> ofToday = new ArrayList<>();
   private final Map<LocalDate, DayOutcome> others = new HashMap<>();
   private final Map<LocalDate, Double> dark = new HashMap<>();
+  private final Map<Integer, Integer> fewestOfAll = new HashMap<>();
 
   /** Whether Today is of the day shown, so that it is applied. */
   private final boolean applies;
@@ -83,7 +84,7 @@ public final class BatteryDayPlan {
       charges.putAll(atCall.charges());
     }
     gone.putAll(again ? quarantined(atCall) : quarantined());
-    build = new DayBuild(inputs, settings, types, calendar.shown(), gone);
+    build = new DayBuild(inputs, settings, types, calendar.shown(), gone, entered(again));
     inputs.atNow().filled().forEach(r -> placeAtNow(r, found));
     judgePlaces(found);
     if (applies) {
@@ -102,6 +103,7 @@ public final class BatteryDayPlan {
       planner = new DayPlanner(spec);
       outcome = planner.plan();
       fewest = planner.fewest();
+      addFewest(fewest);
       if (again) {
         judgeCharge(found);
       }
@@ -109,14 +111,42 @@ public final class BatteryDayPlan {
     runOthers();
   }
 
+  /**
+   * The batteries that are entered on Today and there, by the hour from which they are: with a
+   * state of charge at call, and with anything at the hour of planning again.
+   */
+  private Map<Integer, Double> entered(boolean again) {
+    Map<Integer, Double> entered = new HashMap<>();
+    if (again) {
+      inputs
+          .atNow()
+          .filled()
+          .filter(r -> r.unreadable().isEmpty() && r.cells().size() > 1)
+          .forEach(r -> entered.put(atNow.number(r.number()), settings.hour(settings.now())));
+      atNow.gone().keySet().forEach(entered::remove);
+    }
+    if (applies) {
+      inputs
+          .atCall()
+          .filled()
+          .filter(r -> r.unreadable().isEmpty() && r.value().charge() != null)
+          .forEach(r -> entered.put(atCall.number(r.number()), Double.NEGATIVE_INFINITY));
+      atCall.gone().keySet().forEach(entered::remove);
+    }
+    return entered;
+  }
+
   /** A date that is not shown, as it is planned; null if it cannot be. */
   private DayOutcome runOther(DayFrame frame, Map<Integer, Double> charges) {
     boolean later = settings.today() != null && !frame.date().isBefore(settings.today());
     Map<Integer, BatteryAbsence> gone = later ? quarantined() : Map.of();
-    DayBuild other = new DayBuild(inputs, settings, types, frame, gone);
+    DayBuild other = new DayBuild(inputs, settings, types, frame, gone, Map.of());
     DaySpec day = other.spec(settings, charges, Double.POSITIVE_INFINITY, List.of());
     DayOutcome run = day == null ? null : DayPlanner.ofOther(day);
     others.put(frame.date(), run);
+    if (run != null) {
+      addFewest(DayPlanner.fewestOf(day));
+    }
     if (run != null && run.complete() && other.isWhole(frame.date())) {
       dark.put(frame.date(), Arrays.stream(run.darkHours()).sum());
     }
@@ -142,6 +172,15 @@ public final class BatteryDayPlan {
         charges.putAll(run.nextCharge());
       }
     }
+  }
+
+  private void addFewest(DayPlanner.Fewest ofDate) {
+    ofDate.together().forEach((type, number) -> fewestOfAll.merge(type, number, Math::max));
+  }
+
+  /** Min. required of a type over all dates that can be planned; null where it is not known. */
+  Integer fewestOfAll(int type) {
+    return fewestOfAll.get(type);
   }
 
   /** Dark hours of a date as it is planned; null where they are not known. */
@@ -208,7 +247,7 @@ public final class BatteryDayPlan {
   }
 
   private Set<Integer> numbers() {
-    return new TreeSet<>(new StockList(inputs.stock(), types, null, Map.of()).batteries().keySet());
+    return new TreeSet<>(new StockList(inputs, types, null, Map.of(), Map.of()).batteries().keySet());
   }
 
   private void readAtCall(InputRow<AtCall> row, Set<Integer> known) {
@@ -312,7 +351,11 @@ public final class BatteryDayPlan {
   private void judgeWithheld() {
     for (InputRow<AtCall> row : inputs.atCall().filled().toList()) {
       int number = atCall.number(row.number());
-      if (isWithheld(number) && row.value().absence() == null && row.value().charge() != null) {
+      if (build.stock().isPutIn(number)) {
+        addReserve(atCall, row.number(), number);
+      } else if (isWithheld(number)
+          && row.value().absence() == null
+          && row.value().charge() != null) {
         atCall.add(
             row.number(),
             Finding.of(BatteryDayFinding.FOUND_WITHHELD, BatteryNumbers.shown(number)));
@@ -321,10 +364,16 @@ public final class BatteryDayPlan {
     for (InputRow<AtNow> row : inputs.atNow().filled().toList()) {
       int number = atNow.number(row.number());
       AtNow typed = row.value();
-      if (isWithheld(number) && typed.absence() == null) {
+      if (build.stock().isPutIn(number)) {
+        addReserve(atNow, row.number(), number);
+      } else if (isWithheld(number) && typed.absence() == null) {
         judgeWithheld(row.number(), number, typed);
       }
     }
+  }
+
+  private static void addReserve(FoundBatteries found, int row, int number) {
+    found.add(row, Finding.of(BatteryDayFinding.FOUND_RESERVE, BatteryNumbers.shown(number)));
   }
 
   private void judgeWithheld(int row, int number, AtNow typed) {

@@ -2,6 +2,7 @@ package org.setpower.plan.batteryday;
 
 import java.time.LocalDate;
 import java.time.LocalTime;
+import java.util.Arrays;
 import java.util.List;
 import org.setpower.plan.common.IssueRow;
 import org.setpower.plan.common.NumberForm;
@@ -219,6 +220,13 @@ public final class BatteryDayResults {
                       + " with one fewer of a type the plan knows no schedule. Where that is not"
                       + " proven, the smallest number found that lasts.")
           Integer fewest,
+      @Result(
+              key = "fewestOfAll",
+              heading = "Min. required, all dates",
+              unit = "pcs",
+              from = "run.entries",
+              rule = "The highest Min. required of the dates of Days that can be planned.")
+          Integer fewestOfAll,
       @Result(
               key = "fewestAlone",
               heading = "Min. required, enough of the others",
@@ -708,7 +716,13 @@ public final class BatteryDayResults {
                 "atNow.*"
               },
               rule = "The day run battery by battery, by the rules of the user guide.")
-          Integer entries) {}
+          Integer entries,
+      @Result(
+              key = "attended",
+              heading = "Somebody at the chargers",
+              from = {"tonight.from", "tonight.until"},
+              rule = "The hours from wrap to the next call at which something charges.")
+          Phrase attended) {}
 
   /** What happens at a position, in order of time. */
   @Table(key = "schedule", heading = "Change schedule", rows = 600)
@@ -736,8 +750,8 @@ public final class BatteryDayResults {
               heading = "What",
               from = "run.entries",
               rule =
-                  "Start, change, off where the other batteries of a plate work, no battery, on"
-                      + " again, found at Now, end; not planned where it has a stop.")
+                  "Start, change; put on and take off where the other batteries of a plate work; no"
+                      + " battery, on again, found at Now, end; not planned where it has a stop.")
           ScheduleEntry what,
       @Result(
               key = "on",
@@ -767,9 +781,11 @@ public final class BatteryDayResults {
           Phrase to,
       @Result(
               key = "until",
-              heading = "Dark until",
+              heading = "Dark or one battery until",
               from = "run.entries",
-              rule = "When a battery goes on again, or the position ends.")
+              rule =
+                  "When a battery goes on again, or the position ends; of a hot-swap plate also how"
+                      + " long it stands on one battery.")
           LocalTime until) {}
 
   /** A paper: all that goes on and comes off, in order of time. */
@@ -842,10 +858,13 @@ public final class BatteryDayResults {
 
     /** Whether a battery is changed: these are counted. */
     public boolean isChange() {
-      Object word = what.arguments().isEmpty() ? what.pattern() : what.arguments().get(0);
-      String entry = word instanceof Phrase phrase ? phrase.pattern() : word.toString();
-      return entry.equals(ScheduleEntry.CHANGE.word())
-          || entry.equals(ScheduleEntry.ON_AGAIN.word());
+      Object word = what;
+      while (word instanceof Phrase phrase) {
+        word = phrase.arguments().isEmpty() ? phrase.pattern() : phrase.arguments().get(0);
+      }
+      String entry = word.toString();
+      return Arrays.stream(ScheduleEntry.values())
+          .anyMatch(e -> e.isChange() && e.word().equals(entry));
     }
   }
 
@@ -878,13 +897,15 @@ public final class BatteryDayResults {
               from = "run.entries",
               rule =
                   "When the channel is free, the battery there and warmed up, and power on; with"
-                      + " the date after midnight.")
+                      + " the date after midnight. Since when, of what is on it at wrap.")
           Phrase from,
       @Result(
               key = "until",
               heading = "Until",
               from = "run.entries",
-              rule = "Full, after CHARGE.HOURS; or the power ends, and it goes on in another row.")
+              rule =
+                  "Full, after CHARGE.HOURS; or the power ends, and it goes on in another row,"
+                      + " if for more than a quarter of an hour.")
           Phrase until,
       @Result(
               key = "ready",

@@ -18,10 +18,8 @@ import java.util.stream.IntStream;
 import org.setpower.base.TextEnum;
 import org.setpower.pack.ConstantWatts;
 import org.setpower.plan.batteryday.simulation.BatteryConnection;
-import org.setpower.plan.batteryday.simulation.ChargerSpec;
 import org.setpower.plan.batteryday.simulation.DayEvent;
 import org.setpower.plan.batteryday.simulation.DayOutcome;
-import org.setpower.plan.batteryday.simulation.PowerHours;
 import org.setpower.plan.batteryday.simulation.UnitSpec;
 import org.setpower.plan.batteryday.typed.BatteryAbsence;
 import org.setpower.plan.batteryday.typed.BatteryNumbers;
@@ -54,6 +52,7 @@ final class BatteryDayTables {
   private final Map<Integer, List<Finding>> supplyFindings = new HashMap<>();
   private final Map<Integer, List<Finding>> chargerFindings = new HashMap<>();
   private final Map<Integer, Integer> shortOf = new TreeMap<>();
+  private final NightCharging night;
   private final List<BatteryDayResults.TonightRow> tonight;
   private final List<Finding> projectFindings;
   private final DisposableCells disposables;
@@ -78,7 +77,8 @@ final class BatteryDayTables {
         .chargers()
         .all()
         .forEach(c -> chargerFindings.put(c.row(), new ChargerUse(plan).findings(c)));
-    tonight = tonight();
+    night = new NightCharging(plan, goneNow);
+    tonight = night.rows();
     projectFindings = projectFindings();
     disposables = new DisposableCells(plan.inputs().disposables(), plan.calendar());
   }
@@ -188,12 +188,18 @@ final class BatteryDayTables {
               .toList();
       long pieces = dark.stream().map(DayEvent::unit).distinct().count();
       double first = dark.stream().mapToDouble(DayEvent::hour).min().orElse(0);
+      String dry = DaySettings.duration(dark(judged.row()));
+      String kept = reserve(state.type().row(), Integer.MAX_VALUE);
       findings.add(
-          Finding.of(
-              BatteryDayFinding.RUNS_DRY,
-              (double) pieces,
-              DaySettings.duration(dark(judged.row())),
-              DaySettings.time(first)));
+          kept.isEmpty()
+              ? Finding.of(
+                  BatteryDayFinding.RUNS_DRY, (double) pieces, dry, DaySettings.time(first))
+              : Finding.of(
+                  BatteryDayFinding.RUNS_DRY_RESERVE,
+                  (double) pieces,
+                  dry,
+                  DaySettings.time(first),
+                  kept));
     }
     return sorted(findings);
   }
@@ -218,11 +224,25 @@ final class BatteryDayTables {
     if (number != null) {
       int missing = shortOf.getOrDefault(type.row(), 0);
       if (!shortOf.containsKey(type.row())) {
-        findings.add(Finding.of(BatteryDayFinding.SHORT_FROM_NOW, DaySettings.time(plan.now())));
+        String kept = reserve(type.row(), Integer.MAX_VALUE);
+        findings.add(
+            kept.isEmpty()
+                ? Finding.of(BatteryDayFinding.SHORT_FROM_NOW, DaySettings.time(plan.now()))
+                : Finding.of(
+                    BatteryDayFinding.RESERVE_FROM_NOW, DaySettings.time(plan.now()), kept));
         return sorted(findings);
       }
       boolean proven = plan.fewest().proven();
-      if (missing > 0) {
+      String kept = reserve(type.row(), missing);
+      if (!kept.isEmpty()) {
+        double there = number - missing;
+        double rest = missing - kept.split(",").length;
+        findings.add(
+            rest == 0
+                ? Finding.of(BatteryDayFinding.SHORT_RESERVE, (double) number, there, kept)
+                : Finding.of(
+                    BatteryDayFinding.SHORT_WITH_RESERVE, (double) number, there, kept, rest));
+      } else if (missing > 0) {
         findings.add(
             Finding.of(
                 proven ? BatteryDayFinding.SHORT_OF : BatteryDayFinding.SHORT_NOT_PROVEN,
@@ -238,6 +258,16 @@ final class BatteryDayTables {
       }
     }
     return sorted(findings);
+  }
+
+  /** Numbers of the batteries of a type that are kept as reserve, as many as are missing. */
+  private String reserve(int type, int missing) {
+    return batteries.all().stream()
+        .map(Gate.Judged::item)
+        .filter(b -> b.use() == BatteryUse.RESERVE && b.type() != null && b.type().row() == type)
+        .limit(missing)
+        .map(b -> BatteryNumbers.shown(b.number()))
+        .collect(Collectors.joining(", "));
   }
 
   /** The positions of the date with a type that a stop keeps out of the plan. */
@@ -263,13 +293,13 @@ final class BatteryDayTables {
    */
   private BatteryDayResults.ScheduleRow scheduleRow(int place) {
     DayEvent event = outcome.events().get(place);
-    Double until = event.what() == DayEvent.What.DARK ? darkUntil(place) : null;
+    Double until = event.what() == DayEvent.What.DARK ? darkUntil(place) : aloneUntil(place);
     return new BatteryDayResults.ScheduleRow(
         DaySettings.time(event.hour()),
         event.hour(),
         positionName(unit(event).position()),
         unit(event).piece(),
-        ScheduleEntry.valueOf(event.what().name()),
+        ScheduleEntry.of(event),
         names(event.on()),
         event.from().stream()
             .filter(u -> u >= 0)
@@ -282,6 +312,31 @@ final class BatteryDayTables {
                 .mapToObj(i -> goesTo(event, event.off().get(i), event.to().get(i)))
                 .toList()),
         until == null ? null : DaySettings.time(until));
+  }
+
+  /**
+   * The hour until which a hot-swap plate stands on one battery after an event; null if it does not.
+   */
+  private Double aloneUntil(int place) {
+    List<DayEvent> events = outcome.events();
+    int unit = events.get(place).unit();
+    if (build.units().get(unit).connection() != BatteryConnection.HOT_SWAP) {
+      return null;
+    }
+    int on = 0;
+    for (int i = 0; i < events.size(); i++) {
+      DayEvent event = events.get(i);
+      if (event.unit() == unit) {
+        on += event.on().size() - event.off().size();
+        if (i == place && on != 1) {
+          return null;
+        }
+        if (i > place && on != 1) {
+          return event.hour();
+        }
+      }
+    }
+    return null;
   }
 
   /** The hour at which a piece that went dark has a battery again, or ends; null if not known. */
@@ -384,82 +439,6 @@ final class BatteryDayTables {
 
   private String positionName(int row) {
     return build.positions().row(row).item().row().value().position();
-  }
-
-  /** A row of the night, with the hour at which it begins. */
-  private record Timed(double hour, BatteryDayResults.TonightRow row) {}
-
-  /**
-   * Batteries that charge after the last position has ended, by time, then those that nothing
-   * charges until the next call.
-   */
-  private List<BatteryDayResults.TonightRow> tonight() {
-    List<Timed> rows = new ArrayList<>();
-    if (outcome == null) {
-      return List.of();
-    }
-    double wrap = plan.calendar().shown().wrap();
-    double until = plan.calendar().shown().until();
-    Map<Integer, DayEvent.Charge> last = new TreeMap<>();
-    outcome.charges().forEach(c -> last.put(c.battery(), c));
-    outcome.endCharge().keySet().forEach(n -> add(rows, n, last.get(n), wrap, until));
-    rows.sort(Comparator.comparingDouble(Timed::hour));
-    return rows.stream().map(Timed::row).toList();
-  }
-
-  private void add(
-      List<Timed> rows, int number, DayEvent.Charge charge, double wrap, double until) {
-    TypeFacts facts = build.stock().batteries().get(number).type();
-    boolean isLow = outcome.nextCharge().get(number) < full(facts);
-    Boolean ready =
-        Double.isInfinite(until)
-            ? null
-            : (Boolean) (charge != null && charge.back() <= until && !isLow);
-    boolean charges = charge != null && charge.full() > wrap;
-    int before = rows.size();
-    if (charges) {
-      // where the power ends a charge stops; it goes on when the power is back
-      PowerHours power = build.chargers().row(charge.charger()).item().spec().power();
-      for (PowerHours.Span span : power.within(charge.start(), charge.full())) {
-        if (span.from() < until) {
-          rows.add(
-              new Timed(
-                  span.from(),
-                  new BatteryDayResults.TonightRow(
-                      BatteryNumbers.shown(number),
-                      facts.name(),
-                      charger(charge.charger()),
-                      charge.channel(),
-                      BatteryDayPapers.time(span.from(), plan.calendar().shown()),
-                      BatteryDayPapers.time(span.to(), plan.calendar().shown()),
-                      ready)));
-        }
-      }
-    }
-    if (rows.size() == before && isLow && !goneNow.containsKey(number)) {
-      rows.add(
-          new Timed(
-              Double.POSITIVE_INFINITY,
-              new BatteryDayResults.TonightRow(
-                  BatteryNumbers.shown(number),
-                  facts.name(),
-                  "",
-                  null,
-                  null,
-                  null,
-                  ready == null ? null : (Boolean) false)));
-    }
-  }
-
-  /** State of charge from which a battery of a type is not charged: as full as chargers make it. */
-  private double full(TypeFacts type) {
-    return build.chargers().paper(c -> c.spec() != null).fit().stream()
-            .map(c -> c.item().spec())
-            .filter(c -> c.types().containsKey(type.row()))
-            .mapToDouble(ChargerSpec::fullCharge)
-            .max()
-            .orElse(1)
-        - ChargerSpec.LEAST_CHARGE;
   }
 
   List<ResultRows<?>> all() {
@@ -566,6 +545,7 @@ final class BatteryDayTables {
         own.isEmpty() ? null : BatteryNumbers.shown(own.get(own.size() - 1).number()),
         (int) own.stream().filter(b -> batteries.row(b.number()).fit()).count(),
         known ? plan.fewest().together().get(key) : null,
+        key == null ? null : plan.fewestOfAll(key),
         known ? plan.fewest().alone().get(key) : null,
         known ? plan.fewest().uncharged().get(key) : null,
         key == null ? null : shortOf.get(key));
@@ -666,7 +646,8 @@ final class BatteryDayTables {
   private BatteryDayResults.RunResult run() {
     DayFrame day = plan.calendar().shown();
     return day == null
-        ? new BatteryDayResults.RunResult(null, null, null, null, null, null, null, null)
+        ? new BatteryDayResults.RunResult(
+            null, null, null, null, null, null, null, null, null)
         : new BatteryDayResults.RunResult(
             day.date(),
             day.location(),
@@ -675,7 +656,8 @@ final class BatteryDayTables {
             day.air().lowest(),
             day.air().highest(),
             BatteryDayPapers.heading(day, plan.now()),
-            outcome == null && schedule.isEmpty() ? null : (Integer) schedule.size());
+            outcome == null && schedule.isEmpty() ? null : (Integer) schedule.size(),
+            night.attended());
   }
 
   /** The positions of the date, with no figure of one that a stop keeps out; then the loans. */
@@ -753,10 +735,10 @@ final class BatteryDayTables {
     if (outcome == null) {
       return rows;
     }
-    Set<Integer> atCall =
-        build.stock().gate().paper(StockList.StockBattery::isPlanned).fit().stream()
-            .map(Gate.Judged::row)
-            .collect(Collectors.toSet());
+    Map<Integer, Double> arrivals = new HashMap<>();
+    build.stock().gate().paper(StockList.StockBattery::isPlanned).fit().stream()
+        .map(Gate.Judged::item)
+        .forEach(b -> arrivals.put(b.number(), build.stock().arrival(b, plan.settings())));
     double now =
         plan.settings().now() == null
             ? Double.POSITIVE_INFINITY
@@ -766,7 +748,11 @@ final class BatteryDayTables {
     int told = 0;
     for (int i = 0; i < BatteryDayResults.HOURS.rows(); i++) {
       double hour = plan.settings().begins() + i / 2.0;
-      long planned = atCall.stream().filter(n -> hour < now || !goneNow.containsKey(n)).count();
+      long planned =
+          arrivals.entrySet().stream()
+              .filter(b -> b.getValue() <= hour)
+              .filter(b -> hour < now || !goneNow.containsKey(b.getKey()))
+              .count();
       while (told < outcome.events().size() && outcome.events().get(told).hour() <= hour) {
         DayEvent event = outcome.events().get(told);
         event.off().forEach(n -> on.remove(List.of(n, event.unit())));

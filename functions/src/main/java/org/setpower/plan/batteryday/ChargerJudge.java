@@ -38,12 +38,6 @@ final class ChargerJudge {
   /** °C of the air below which it is told that batteries do not get full. */
   private static final double COOL = 10;
 
-  /** °C of the air above which no lithium battery is charged: makers' sheets, from memory. */
-  private static final double HOTTEST = 45;
-
-  /** °C of the air from which it is told: a battery on a charger is some degrees warmer. */
-  static final double WARM = 40;
-
   private static final double EFFICIENCY = 0.8;
   private static final int DAYS = 8;
 
@@ -196,9 +190,9 @@ final class ChargerJudge {
       air = settings.units().toCelsius(typed);
     }
     double hottest = typed == null ? day.air().highest() : air;
-    if (hottest > HOTTEST) {
+    if (hottest > Charging.HOTTEST) {
       add(BatteryDayFinding.CHARGES_HOT, hottest);
-    } else if (hottest >= WARM) {
+    } else if (hottest >= Charging.WARM_AIR) {
       add(BatteryDayFinding.CHARGES_WARM, hottest);
     }
     if (air >= Charging.COLDEST && air < COOL) {
@@ -249,7 +243,7 @@ final class ChargerJudge {
         add(BatteryDayFinding.TOO_FAST, type.name(), charger.amps(), type.ampHours());
       } else if (supply != null && supply.fit() && watts > supply.item().value().watts()) {
         add(BatteryDayFinding.NO_WATTS, type.name(), watts, supply.item().value().watts());
-      } else if (air >= Charging.COLDEST && air <= HOTTEST) {
+      } else if (air >= Charging.COLDEST && air <= Charging.HOTTEST) {
         rate(type, air, watts, efficiency, rates);
       }
     }

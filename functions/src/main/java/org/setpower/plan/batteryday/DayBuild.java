@@ -44,16 +44,18 @@ final class DayBuild {
   /**
    * @param frame null where no day is planned
    * @param gone what was found at call
+   * @param entered hour from which a battery is there that is entered on Today, by number
    */
   DayBuild(
       BatteryDayInputs inputs,
       DaySettings settings,
       TypeList types,
       DayFrame frame,
-      Map<Integer, BatteryAbsence> gone) {
+      Map<Integer, BatteryAbsence> gone,
+      Map<Integer, Double> entered) {
     this.frame = frame;
     LocalDate date = frame == null ? null : frame.date();
-    stock = new StockList(inputs.stock(), types, date, gone);
+    stock = new StockList(inputs, types, date, gone, entered);
     devices = new DeviceList(inputs.devices(), inputs.positions(), settings, frame);
     Set<String> names = new HashSet<>();
     inputs.positions().filled().forEach(p -> names.add(Identity.of(p.value().position())));
@@ -201,7 +203,8 @@ final class DayBuild {
                         b.item().number(),
                         b.item().type().row(),
                         charges.getOrDefault(b.item().number(), 1.0),
-                        stock.arrival(b.item(), settings)))
+                        stock.arrival(b.item(), settings),
+                        stock.isPutIn(b.item().number())))
             .toList();
     List<ChargerSpec> used =
         chargerGate.paper(c -> c.spec() != null).fit().stream().map(c -> c.item().spec()).toList();

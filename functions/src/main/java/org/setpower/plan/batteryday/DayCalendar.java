@@ -11,6 +11,7 @@ import java.util.NavigableMap;
 import java.util.Objects;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import org.setpower.charge.Charging;
 import org.setpower.plan.batteryday.BatteryDayInputs.Day;
 import org.setpower.plan.batteryday.simulation.AirTemperature;
 import org.setpower.plan.batteryday.simulation.DaySpec;
@@ -82,7 +83,7 @@ final class DayCalendar {
         Math.max(
             day.min() == null ? ASSUMED : settings.units().toCelsius(day.min()),
             day.max() == null ? ASSUMED : settings.units().toCelsius(day.max()));
-    if (hottest >= ChargerJudge.WARM) {
+    if (hottest >= Charging.WARM_AIR) {
       own.add(Finding.of(BatteryDayFinding.DAY_HOT, hottest));
     }
     if ((day.breakFrom() == null) != (day.breakTo() == null)) {

@@ -29,9 +29,6 @@ import org.setpower.plan.finding.Severity;
 /** Whether a position works on its batteries: voltages, currents, mount, cable, temperature. */
 final class PositionJudge {
   /** Powers so near to each other are likely those of one device, typed twice. */
-  /** °C; makers' sheets of Li-ion cells end there, from memory. */
-  private static final double HOTTEST = 60;
-
   private static final double SAME_DEVICE = 0.1;
 
   /** How far a measured runtime may lie from the calculated one before it is told. */
@@ -410,8 +407,9 @@ final class PositionJudge {
   /** Hours at the coldest of the day; null where there are none. */
   private Double judgeCold(BatteryFeed feed, double peak) {
     double coldest = Math.floor(day.air().lowest());
-    if (day.air().highest() > Math.min(HOTTEST, type.chemistry().hottest())) {
-      add(BatteryDayFinding.TOO_HOT, day.air().highest());
+    if (day.air().highest() > type.chemistry().hottest()) {
+      double hottest = type.chemistry().hottest();
+      add(BatteryDayFinding.TOO_HOT, day.air().highest(), hottest, hottest * 1.8 + 32);
       return null;
     }
     try {

@@ -29,6 +29,13 @@ final class StockList {
   private final Map<Integer, List<Finding>> findings = new HashMap<>();
   private final Map<Integer, StockBattery> batteries = new TreeMap<>();
   private final Map<Integer, InputRow<Stock>> rows = new LinkedHashMap<>();
+  private final Map<Integer, Integer> addedAbove = new HashMap<>();
+  private final Map<Integer, Double> entered;
+
+  /** Whether numbers are typed on Today, so that the batteries are marked with them. */
+  private final boolean areMarked;
+
+  private final Set<Integer> putIn = new HashSet<>();
 
   /**
    * A battery.
@@ -47,15 +54,26 @@ final class StockList {
    * The batteries on a date.
    *
    * @param gone what was found at call, by number; wins over the row
+   * @param entered hour from which a battery is there that is entered on Today, by number: such a
+   *     reserve is put in
    */
   StockList(
-      InputRows<Stock> stock, TypeList types, LocalDate date, Map<Integer, BatteryAbsence> gone) {
+      BatteryDayInputs inputs,
+      TypeList types,
+      LocalDate date,
+      Map<Integer, BatteryAbsence> gone,
+      Map<Integer, Double> entered) {
+    this.entered = entered;
     this.types = types;
     this.date = date;
+    areMarked =
+        inputs.atCall().filled().findAny().isPresent()
+            || inputs.atNow().filled().findAny().isPresent();
     Set<Integer> twice = new HashSet<>();
     Map<Integer, Integer> rowOf = new TreeMap<>();
     int next = 1;
-    for (InputRow<Stock> row : stock.rows()) {
+    int added = 0;
+    for (InputRow<Stock> row : inputs.stock().rows()) {
       if (!row.isBlank()) {
         rows.put(row.number(), row);
         findings.put(row.number(), new ArrayList<>(row.findings()));
@@ -68,6 +86,9 @@ final class StockList {
         }
         next = first + pieces;
         firstOf.put(row.number(), first);
+        added = row.value().first() == null ? added : 0;
+        addedAbove.put(row.number(), added);
+        added += hiredToOwned(row);
       }
     }
     rows.values().forEach(r -> judge(r, rowOf, date));
@@ -112,25 +133,44 @@ final class StockList {
     if (pieces(row) == 0) {
       add(row.number(), Finding.of(BatteryDayFinding.STOCK_NONE));
     }
-    boolean marked = stock.lent() != null || stock.out() != null;
-    boolean top = rows.keySet().iterator().next() == row.number();
-    if (marked && !top && stock.first() == null && !row.unreadable().contains("first")) {
-      rowOf.entrySet().stream()
-          .filter(e -> e.getValue() == row.number())
-          .findFirst()
-          .ifPresent(
-              e ->
-                  add(
-                      row.number(),
-                      Finding.of(
-                          BatteryDayFinding.NUMBERS_MOVE, BatteryNumbers.shown(e.getKey()))));
-    }
+    judgeFirst(row);
     judgeNumbers(row, stock.lent(), rowOf);
     judgeNumbers(row, stock.out(), rowOf);
     judgeLoan(row, date);
     if (stock.inHandFrom() != null && stock.inHandOn() == null) {
       add(row.number(), Finding.of(BatteryDayFinding.IN_HAND_HALF));
     }
+  }
+
+  /** Whether the numbers of a row change, or have, when batteries come in above it. */
+  private void judgeFirst(InputRow<Stock> row) {
+    Stock stock = row.value();
+    boolean top = rows.keySet().iterator().next() == row.number();
+    if (top || stock.first() != null || row.unreadable().contains("first") || pieces(row) == 0) {
+      return;
+    }
+    int first = firstOf.get(row.number());
+    int added = addedAbove.get(row.number());
+    if (added > 0) {
+      add(
+          row.number(),
+          Finding.of(
+              BatteryDayFinding.NUMBERS_MOVED,
+              (double) added,
+              BatteryNumbers.shown(first - added),
+              BatteryNumbers.shown(first),
+              (double) first));
+    } else if (areMarked || stock.lent() != null || stock.out() != null) {
+      add(
+          row.number(),
+          Finding.of(BatteryDayFinding.NUMBERS_MOVE, BatteryNumbers.shown(first), (double) first));
+    }
+  }
+
+  /** Hired batteries of a row that has own ones: they came in later. */
+  private static int hiredToOwned(InputRow<Stock> row) {
+    boolean isMixed = DaySettings.or(row.value().owned(), 0) >= 1;
+    return isMixed ? (int) Math.floor(DaySettings.or(row.value().hired(), 0)) : 0;
   }
 
   private void judgeNumbers(InputRow<Stock> row, String typed, Map<Integer, Integer> rowOf) {
@@ -230,7 +270,10 @@ final class StockList {
             && date.equals(stock.inHandOn())
             && stock.inHandFrom() != null
             && isHired(battery.number(), battery.row());
-    return today ? settings.hour(stock.inHandFrom()) : Double.NEGATIVE_INFINITY;
+    double delivered = today ? settings.hour(stock.inHandFrom()) : Double.NEGATIVE_INFINITY;
+    return isPutIn(battery.number())
+        ? Math.max(delivered, entered.get(battery.number()))
+        : delivered;
   }
 
   /** A loan that has no dates holds on every date. */
@@ -253,7 +296,18 @@ final class StockList {
           row,
           Finding.of(BatteryDayFinding.RESERVE_TOO_LARGE, (double) reserve, (double) there.size()));
     }
-    there.stream().limit(reserve).forEach(this::reserve);
+    for (int number : there.subList(0, Math.min(reserve, there.size()))) {
+      if (entered.containsKey(number)) {
+        putIn.add(number);
+      } else {
+        reserve(number);
+      }
+    }
+  }
+
+  /** Whether it is a reserve that is put in. */
+  boolean isPutIn(int number) {
+    return putIn.contains(number);
   }
 
   private void reserve(int number) {

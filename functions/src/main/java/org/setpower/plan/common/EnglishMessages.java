@@ -131,10 +131,10 @@ public class EnglishMessages implements Messages {
       return sentence(finding, locale);
     }
     if (argument instanceof LocalDate date) {
-      return DateTimeFormatter.ofPattern("d MMM uuuu", locale).format(date);
+      return DateTimeFormatter.ofPattern(dayOf(locale) + " MMM uuuu", locale).format(date);
     }
     if (argument instanceof MonthDay day) {
-      return DateTimeFormatter.ofPattern("d MMM", locale).format(day);
+      return DateTimeFormatter.ofPattern(dayOf(locale) + " MMM", locale).format(day);
     }
     if (argument instanceof BigDecimal amount) {
       // money: as many digits as its currency has
@@ -147,5 +147,10 @@ public class EnglishMessages implements Messages {
       return DateTimeFormatter.ofPattern("HH:mm", locale).format(time);
     }
     return argument;
+  }
+
+  /** In German the day of a date is an ordinal number, with a point. */
+  private static String dayOf(Locale locale) {
+    return locale.getLanguage().equals("de") ? "d." : "d";
   }
 }

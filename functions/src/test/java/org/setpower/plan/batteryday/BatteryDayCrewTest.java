@@ -92,8 +92,11 @@ class BatteryDayCrewTest {
     LocalDate next = LocalDate.of(2026, 12, 3);
     int after = 0;
     double before = 0;
+    String charger = "";
     for (BatteryDayResults.TonightRow row : rows) {
       if (row.from() != null) {
+        before = row.charger().equals(charger) ? before : 0;
+        charger = row.charger();
         LocalTime time = (LocalTime) row.from().arguments().get(0);
         boolean dated = row.from().arguments().size() > 1;
         if (dated) {

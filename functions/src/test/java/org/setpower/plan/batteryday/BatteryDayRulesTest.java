@@ -807,14 +807,13 @@ class BatteryDayRulesTest {
   /** What is found of a battery that the plan does not use changes nothing, and is told. */
   @ParameterizedTest
   @CsvSource({
-    "reserve, 1, FOUND_WITHHELD, FOUND_WITHHELD_ON",
     "lent, B5, FOUND_WITHHELD, FOUND_WITHHELD_ON",
     "out, B5, FOUND_WITHHELD, FOUND_QUARANTINE"
   })
   void what_is_found_of_a_battery_that_is_not_planned_is_told(
       String key, String cell, BatteryDayFinding charge, BatteryDayFinding position) {
     Ranges lunch = camera().set("project", 1, "now", at(12, 30));
-    lunch.set("stock", 1, key, key.equals("reserve") ? (Object) 1 : cell, "lentTo", "sound");
+    lunch.set("stock", 1, key, cell, "lentTo", "sound");
     lunch.row("atNow", "number", "B5", "charge", 0.5);
     assertThat(foundKeys(lunch)).containsExactly(charge);
     assertThat(foundNow(lunch, 1).verdict()).isEqualTo(Verdict.CHECK);

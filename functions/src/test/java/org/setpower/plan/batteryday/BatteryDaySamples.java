@@ -642,7 +642,9 @@ final class BatteryDaySamples {
         lunch(),
         elsewhere(),
         measured(),
-        emptied());
+        emptied(),
+        emptied().set("stock", 1, "owned", 6, "reserve", 1),
+        reserves());
   }
 
   /** Runtimes that were measured, right and wrong, and batteries found on a charger. */
@@ -656,6 +658,13 @@ final class BatteryDaySamples {
     charger(ranges, "one", "P294", 2, 4);
     ranges.row("atNow", "number", "B12", "charger", "one");
     return ranges.row("atNow", "number", "B13", "charger", "one");
+  }
+
+  /** Too few batteries, reserves in the case, and numbers that hired ones have moved. */
+  static Ranges reserves() {
+    Ranges ranges = withP98(camera().set("stock", 1, "owned", 4, "hired", 1, "reserve", 1), 3);
+    position(ranges, "lamp", 12, "P98", 45, 10, 18).set("stock", 2, "reserve", 1);
+    return ranges.row("atCall", "number", "B2", "absence", "quarantine");
   }
 
   /** Enough batteries for the day, all found empty at noon. */

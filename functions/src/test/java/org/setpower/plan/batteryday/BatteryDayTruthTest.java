@@ -216,7 +216,7 @@ class BatteryDayTruthTest {
     Ranges days = twoDays().set("days", 1, "min", "").set("types", 1, "health", "");
     days.set("types", 1, "type", "2027-02-31");
     assertThat(issues(days, Locale.UK)).contains("Days: 2 Feb 2027", "Battery types: 2027-02-31");
-    assertThat(issues(days, Locale.GERMANY)).contains("Tage: 2 Feb. 2027");
+    assertThat(issues(days, Locale.GERMANY)).contains("Tage: 2. Feb. 2027");
   }
 
   /** A battery typed on two positions is on neither for certain. */

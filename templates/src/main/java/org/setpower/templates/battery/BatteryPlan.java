@@ -33,6 +33,7 @@ public final class BatteryPlan implements PlanTemplate {
               "Batteries and chargers for shooting days: how many are enough, when each is changed,"
                   + " where it charges.")
           .unitsBy("project.units", "US")
+          .closedUp()
           .basis("run.day");
 
   private final PlanList hours =
@@ -53,8 +54,8 @@ public final class BatteryPlan implements PlanTemplate {
                     .titled("Battery stock")
                     .pick("type", "types.type")
                     .optional("lentTo", "inHandFrom")
-                    .shows("fromNumber", "toNumber", "planned", "fewest", "shortOf")
-                    .more("fewestAlone", "uncharged")),
+                    .shows("fromNumber", "planned", "fewest", "fewestOfAll", "shortOf")
+                    .more("toNumber", "fewestAlone", "uncharged")),
         PlanTab.of(
                 "Positions",
                 "What batteries are on, one row each, with power and input voltage of its device."
@@ -106,21 +107,21 @@ public final class BatteryPlan implements PlanTemplate {
                         "off",
                         "to",
                         "done")
-                    .width("by", 13)
-                    .width("department", 20)
-                    .width("position", 34)
-                    .width("piece", 10)
-                    .width("type", 16)
-                    .width("what", 24)
-                    .width("on", 14)
-                    .width("off", 14)
-                    .width("to", 36)
+                    .width("by", 12)
+                    .width("department", 18)
+                    .width("position", 30)
+                    .width("piece", 9)
+                    .width("type", 15)
+                    .width("what", 28)
+                    .width("on", 13)
+                    .width("off", 13)
+                    .width("to", 44)
                     .width("done", 10)),
         summary(),
         PlanTab.of(
                 "Charging tonight",
-                "What charges at wrap and after it, on which channel, until when.")
-            .hidden()
+                "What charges at wrap and after it, charger by charger, until when.")
+            .shownToPrint()
             .upright()
             .with(
                 PlanText.cautions(HOT, DAMAGED, CHARGING),
@@ -298,7 +299,7 @@ public final class BatteryPlan implements PlanTemplate {
                 "withheld",
                 "stopped",
                 "notReady"),
-            book.lines("", "run", "day", "coldest", "warmest"),
+            book.lines("", "run", "day", "coldest", "warmest", "attended"),
             book.list("Open issues", 16, "issues", "verdict", "where", "rows", "reasons")
                 .width("where", 48)
                 .width("reasons", 112),

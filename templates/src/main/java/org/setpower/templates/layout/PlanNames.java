@@ -15,6 +15,7 @@ import org.setpower.plan.common.InputTable;
 import org.setpower.plan.common.ResultColumn;
 import org.setpower.templates.plan.PlanFields;
 import org.setpower.templates.plan.PlanList;
+import org.setpower.templates.plan.PlanTab;
 import org.setpower.templates.plan.PlanWorkbook;
 import org.setpower.templates.spec.FieldSpec;
 
@@ -57,6 +58,9 @@ public final class PlanNames {
 
   /** What the names of cells with the last printed row of a paper begin with. */
   public static final String PRINTED = "Printed_";
+
+  /** What the names begin with of papers whose tab is shown when they are printed with something. */
+  public static final String SHOWN = "Shown_";
 
   /** The cells with the units that may be picked: while figures are typed in some, only those. */
   public static final String UNITS = "Units_offered";
@@ -233,9 +237,13 @@ public final class PlanNames {
     return top(list.results().key()) + (number == 1 ? "" : "_" + number);
   }
 
+  private static String rest(String top) {
+    return top.substring(top.indexOf('_') + 1);
+  }
+
   /** The name that says on which tab the original of a tab stands. */
   public static String home(String top) {
-    return "Home_" + top.substring(top.indexOf('_') + 1);
+    return "Home_" + rest(top);
   }
 
   /** The name of the row, from 1, of a cell that stands above rows. */
@@ -362,6 +370,11 @@ public final class PlanNames {
     if (workbook.isClosedUp()) {
       ranges.put(CLOSED_UP, at(0, 0));
     }
+    workbook.tabs().stream()
+        .filter(PlanTab::isShownToPrint)
+        .flatMap(t -> t.parts().stream())
+        .filter(p -> p instanceof PlanList)
+        .forEach(p -> ranges.put(SHOWN + rest(top((PlanList) p)), at(0, 0)));
     if (!workbook.unitCell().isEmpty()) {
       ranges.put(UNITS, at(UNITS_COLUMN, 0) + ":" + CellNames.fixed(UNITS_COLUMN, 1));
     }

@@ -26,6 +26,7 @@ public final class PlanTab {
   private boolean upright;
   private boolean sent;
   private boolean hidden;
+  private boolean shownToPrint;
   private boolean aligned;
   private String basis = "";
   private int printed;
@@ -106,6 +107,12 @@ public final class PlanTab {
   public PlanTab sent() {
     sent = true;
     return upright();
+  }
+
+  /** Hidden until it is printed for the first time with something on it. */
+  public PlanTab shownToPrint() {
+    shownToPrint = true;
+    return hidden();
   }
 
   /** Hidden until somebody shows it. */
@@ -206,6 +213,11 @@ public final class PlanTab {
   /** Whether its paper is upright. */
   public boolean isUpright() {
     return page || upright;
+  }
+
+  /** Whether its paper comes with the others once there is something on it. */
+  public boolean isShownToPrint() {
+    return shownToPrint;
   }
 
   public boolean isSent() {

@@ -37,37 +37,13 @@ public final class DayPlanner {
   private DayOutcome planned;
 
   /** Outcomes of dates that are not shown: an edit changes few of them. */
-  private static final Map<Key, DayOutcome> KEPT = new ConcurrentHashMap<>();
+  private static final Map<DayKey, DayOutcome> KEPT = new ConcurrentHashMap<>();
 
   private static final int MOST_KEPT = 60;
 
-  /** What a day without an hour of planning again depends on. */
-  private record Key(
-      double call,
-      double until,
-      AirTemperature air,
-      double shelf,
-      List<DaySpec.Pause> breaks,
-      double near,
-      List<UnitSpec> units,
-      List<BatterySpec> batteries,
-      List<ChargerSpec> chargers,
-      List<SupplySpec> supplies) {}
-
   /** A date that is not shown, as it is planned; it is not planned again. */
   public static DayOutcome ofOther(DaySpec day) {
-    Key key =
-        new Key(
-            day.call(),
-            day.until(),
-            day.air(),
-            day.shelf(),
-            day.breaks(),
-            day.near(),
-            day.units().stream().map(UnitWork::spec).toList(),
-            day.batteries(),
-            day.chargers(),
-            day.supplies());
+    DayKey key = DayKey.of(day, 0);
     DayOutcome kept = KEPT.get(key);
     if (kept == null) {
       kept = new DayPlanner(day).plan();
@@ -77,6 +53,11 @@ public final class DayPlanner {
       KEPT.put(key, kept);
     }
     return kept;
+  }
+
+  /** How few batteries do on a date that is not shown. */
+  public static Fewest fewestOf(DaySpec day) {
+    return new FewestSearch(day).fewest();
   }
 
   public DayPlanner(DaySpec day) {
@@ -106,7 +87,7 @@ public final class DayPlanner {
             day.breaks(),
             day.near(),
             day.units(),
-            day.batteries(),
+            day.batteries().stream().filter(b -> !b.isPutIn() || b.from() <= day.call()).toList(),
             day.isAgain()
                 ? day.chargers().stream().map(ChargerSpec::asPlanned).toList()
                 : day.chargers(),
@@ -209,7 +190,7 @@ public final class DayPlanner {
 
   private DayPolicy first(DaySpec planned) {
     DayPolicy usual = policies.get(0);
-    if (DayRun.toFirstDark(planned, usual, effort).isLit() || search.isShort()) {
+    if (DayRun.toFirstDark(planned, usual, effort).isLit() || search.isShort(planned.batteries())) {
       return usual;
     }
     // the schedule by which the fewest last may be one that is not found within the effort

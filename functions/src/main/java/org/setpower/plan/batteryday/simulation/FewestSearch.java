@@ -23,13 +23,13 @@ final class FewestSearch {
   /** More than that, so that a number comes even where the effort is spent. */
   private static final long MOST_OVERDRAWN = 1_000_000;
 
-  private static final int MOST_KEPT = 300;
+  private static final int MOST_KEPT = 1000;
 
   /** Results of the searches of the last plans, by all that they depend on. */
-  private static final Map<Key, Kept> KEPT = new ConcurrentHashMap<>();
+  private static final Map<DayKey, Kept> KEPT = new ConcurrentHashMap<>();
 
   /** The same of all types together: an edit of the stock or of Today changes none of them. */
-  private static final Map<Key, KeptTogether> TOGETHER = new ConcurrentHashMap<>();
+  private static final Map<DayKey, KeptTogether> TOGETHER = new ConcurrentHashMap<>();
 
   private final DaySpec day;
   private final Effort effort = new Effort(MOST_EFFORT);
@@ -39,19 +39,6 @@ final class FewestSearch {
 
   /** The same, for the chargers of the search. */
   private DayPolicy way;
-
-  /** What a search depends on. */
-  private record Key(
-      double call,
-      double until,
-      AirTemperature air,
-      double shelf,
-      List<DaySpec.Pause> breaks,
-      double near,
-      List<UnitSpec> units,
-      List<ChargerSpec> chargers,
-      List<SupplySpec> supplies,
-      int most) {}
 
   /**
    * What was found.
@@ -71,9 +58,9 @@ final class FewestSearch {
   }
 
   /** Whether there are fewer of a type than it needs with all chargers to itself, all full. */
-  boolean isShort() {
+  boolean isShort(List<BatterySpec> batteries) {
     for (int type : types(day)) {
-      long there = day.batteries().stream().filter(b -> b.type() == type).count();
+      long there = batteries.stream().filter(b -> b.type() == type).count();
       int needed = least(type).charged;
       if (!effort.isSpent() && (needed == 0 || there < needed)) {
         return true;
@@ -143,7 +130,7 @@ final class FewestSearch {
    */
   private int leastOf(int type, List<ChargerSpec> chargers, int most) {
     DaySpec own = only(List.of(type), chargers);
-    Key key = key(own, most);
+    DayKey key = DayKey.of(own, most);
     Kept kept = KEPT.get(key);
     if (kept != null && kept.cost() < effort.left()) {
       effort.spend(kept.cost());
@@ -158,20 +145,6 @@ final class FewestSearch {
       KEPT.put(key, new Kept(number, before - effort.left()));
     }
     return number;
-  }
-
-  private static Key key(DaySpec day, int most) {
-    return new Key(
-        day.call(),
-        day.until(),
-        day.air(),
-        day.shelf(),
-        day.breaks(),
-        day.near(),
-        day.units().stream().map(UnitWork::spec).toList(),
-        day.chargers(),
-        day.chargers().isEmpty() ? List.of() : day.supplies(),
-        most);
   }
 
   private static List<Integer> types(DaySpec day) {
@@ -257,7 +230,7 @@ final class FewestSearch {
 
   private Map<Integer, Integer> keptTogether(
       DaySpec all, Map<Integer, Integer> alone, Map<Integer, Integer> enough) {
-    Key key = key(all, 0);
+    DayKey key = DayKey.of(all, 0);
     KeptTogether kept = TOGETHER.get(key);
     if (kept == null || kept.cost() >= effort.left()) {
       long before = effort.left();
