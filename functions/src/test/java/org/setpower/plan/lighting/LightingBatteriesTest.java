@@ -142,6 +142,14 @@ class LightingBatteriesTest {
 
   /** 98 Wh over 6.8 Ah are 14.4 V: four cells of a lithium-ion battery of 12 V, as elsewhere. */
   @Test
+  void heat_is_watched_as_in_the_battery_plan() {
+    assertThat(load(tubes()).verdict()).isNotEqualTo(Verdict.STOP);
+    Ranges heat = tubes().set("days", 1, "coldest", 30, "warmest", 66);
+    assertThat(keys(load(heat).reasons())).contains("batteries.position.hot");
+    assertThat(load(heat).verdict()).isEqualTo(Verdict.STOP);
+  }
+
+  @Test
   void a_blank_chemistry_and_voltage_mean_what_they_mean_in_the_battery_plan() {
     Ranges blank = tubes().set("batteryTypes", 1, "chemistry", "", "outputs", "");
     assertThat(type(blank).verdict()).isEqualTo(type(tubes()).verdict());
