@@ -147,6 +147,7 @@ class LightingRulesTest {
   void an_open_leg_is_suggested_where_least_flows_and_is_a_check() {
     Ranges plan =
         tungsten()
+            .set("equipment", 1, "plug", "IEC 60309 16 A 3-pin")
             .row(
                 "outlets",
                 outletRow("A", "7", "IEC 60309 32 A 5-pin", "32", "curve", "C", "rcd", "30"))
