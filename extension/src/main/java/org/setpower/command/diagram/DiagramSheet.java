@@ -49,7 +49,9 @@ final class DiagramSheet {
   /** Names the first cell of the first page. */
   private static final String TOP = "Diagram_top";
 
-  /** Names a sum that changes with results and names: shorter than the sum in each page's notice. */
+  /**
+   * Names a sum that changes with results and names: shorter than the sum in each page's notice.
+   */
   private static final String NOW = "Diagram_now";
 
   private static final String CHANGED =

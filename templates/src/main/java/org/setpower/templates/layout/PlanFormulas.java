@@ -212,7 +212,8 @@ public final class PlanFormulas {
       String first = null;
       for (InputColumn column : table.columns()) {
         boolean counts = InputCells.isSwitched(column.unit());
-        String cells = counts ? layout.range(column.path()).replaceAll("\\$([A-Z]+)\\$", "$1") : null;
+        String cells =
+            counts ? layout.range(column.path()).replaceAll("\\$([A-Z]+)\\$", "$1") : null;
         if (counts && first != null) { // columns beside each other are one range
           String last = ranges.remove(ranges.size() - 1);
           cells = last.substring(0, last.indexOf(':')) + cells.substring(cells.indexOf(':'));

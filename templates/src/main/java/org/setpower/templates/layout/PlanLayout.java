@@ -512,8 +512,7 @@ public final class PlanLayout {
           .forEach(
               t ->
                   ranges.put(
-                      names.argument(t),
-                      PlanNames.handed(ranges.get(PlanNames.range(t.key())))));
+                      names.argument(t), PlanNames.handed(ranges.get(PlanNames.range(t.key())))));
     }
     for (PlanList list : listed.keySet()) {
       Place top = places.get(list);

@@ -98,7 +98,7 @@ public enum LightingFinding implements FindingKey {
   TOO_HOT("run.hot", Severity.DANGER),
   /** Arguments: table, how many runs are rated by it. */
   RATING_MEMORY("rating.memory", Severity.CHECK),
-  /** Arguments: breaker A, rating A. */
+  /** Arguments: breaker A, rating A, temperature class °C. */
   OVERLOAD("run.overload", Severity.DANGER),
   /** Arguments: breaker A, rating A, downstream breaker A. */
   OVERLOAD_SHORT("run.short", Severity.CHECK),
@@ -134,7 +134,7 @@ public enum LightingFinding implements FindingKey {
   /** Arguments: A, A needed. */
   FAULT_GENERATOR("run.faultGenerator", Severity.DANGER),
   FAULT_OPEN("run.faultOpen", Severity.CHECK),
-  /** Arguments: share, max. share. */
+  /** Arguments: share, max. share, the run with most of it. */
   DROP_OVER("run.drop", Severity.CHECK),
   CANNOT_CARRY("run.collapse", Severity.DANGER),
   /** Arguments: item. */
