@@ -255,7 +255,8 @@ class PlanPrintIT {
           Pattern.compile("table:formula=\"of:([^\"]*)\"")
               .matcher(new String(content, StandardCharsets.UTF_8));
       while (formulas.find()) {
-        String formula = formulas.group(1).replace("&quot;", "\"").replace("&apos;", "'").replace("&amp;", "&");
+        String formula =
+            formulas.group(1).replace("&quot;", "\"").replace("&apos;", "'").replace("&amp;", "&");
         longest = formula.length() > longest.length() ? formula : longest;
       }
     }

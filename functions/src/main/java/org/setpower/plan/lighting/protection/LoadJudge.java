@@ -109,15 +109,13 @@ public final class LoadJudge {
   private void rcd(PlannedLoad load) {
     Connector plug = load.equipment() == null ? null : load.equipment().plug();
     double small = american ? SMALL_PLUG_US : SMALL_PLUG;
+    String item = load.row().value().item();
     load.parts().stream()
-        .filter(p -> plug == null && load.equipment() != null && p.node().isFed())
+        .filter(p -> plug == null && load.equipment() != null && p.node().isFed() && item != null)
         .mapToDouble(p -> p.node().protectingBreaker())
         .filter(b -> b > small && !Double.isInfinite(b))
         .max()
-        .ifPresent(
-            b ->
-                load.findings()
-                    .add(Finding.of(LightingFinding.PLUG_OPEN, load.equipment().item(), b)));
+        .ifPresent(b -> load.findings().add(Finding.of(LightingFinding.PLUG_OPEN, item, b)));
     if (plug == null || !plug.isPlug() || plug.amps() > OutletJudge.RCD_BREAKER) {
       return;
     }

@@ -143,7 +143,8 @@ public final class RunJudge {
       findings.add(Finding.of(LightingFinding.CANNOT_CARRY));
     } else if (share > settings.maxDrop() * (1 + 1e-9)) {
       findings.add(
-          Finding.of(LightingFinding.DROP_OVER, share, settings.maxDrop(), most(node).name()));
+          Finding.of(
+              LightingFinding.DROP_OVER, share, settings.maxDrop(), Network.shown(most(node))));
     }
     return new State(
         cable,
