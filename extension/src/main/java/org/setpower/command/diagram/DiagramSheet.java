@@ -6,6 +6,7 @@ import com.sun.star.container.XIndexAccess;
 import com.sun.star.container.XNameContainer;
 import com.sun.star.document.XDocumentPropertiesSupplier;
 import com.sun.star.frame.XController;
+import com.sun.star.sheet.XNamedRange;
 import com.sun.star.sheet.XNamedRanges;
 import com.sun.star.sheet.XPrintAreas;
 import com.sun.star.sheet.XSheetPageBreak;
@@ -47,6 +48,11 @@ final class DiagramSheet {
 
   /** Names the first cell of the first page. */
   private static final String TOP = "Diagram_top";
+
+  /**
+   * Names a sum that changes with results and names: shorter than the sum in each page's notice.
+   */
+  private static final String NOW = "Diagram_now";
 
   private static final String CHANGED =
       "The plan has changed since this was drawn: choose Set Power ▸ Draw diagram.";
@@ -257,11 +263,17 @@ final class DiagramSheet {
         now += (now.isEmpty() ? "" : "+") + "SUMPRODUCT(LEN(" + name + "))+SUM(" + name + ")";
       }
     }
+    XNamedRanges names = Uno.as(XNamedRanges.class, Uno.get(book.document(), "NamedRanges"));
+    if (names.hasByName(NOW)) {
+      Uno.as(XNamedRange.class, names.getByName(NOW)).setContent(now);
+    } else {
+      names.addNewByName(NOW, now, new CellAddress(), 0);
+    }
     XCell scratch = sheet.getCellByPosition(0, FIRST);
-    scratch.setFormula("=" + now);
+    scratch.setFormula("=" + NOW);
     double drawn = scratch.getValue();
     String words = CommandMessages.in(plan.locale().toLanguageTag()).of(CHANGED);
-    return "=IF(IFERROR(ABS(" + now + "-" + drawn + ")<0.000001;FALSE());\"\";\"" + words + "\")";
+    return "=IF(IFERROR(ABS(" + NOW + "-" + drawn + ")<0.000001;FALSE());\"\";\"" + words + "\")";
   }
 
   private void printed(int pages) throws Exception {

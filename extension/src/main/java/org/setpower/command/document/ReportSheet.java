@@ -7,11 +7,13 @@ import com.sun.star.frame.XController;
 import com.sun.star.sheet.CellFlags;
 import com.sun.star.sheet.XCellRangeAddressable;
 import com.sun.star.sheet.XCellRangeData;
+import com.sun.star.sheet.XPrintAreas;
 import com.sun.star.sheet.XSheetCellCursor;
 import com.sun.star.sheet.XSheetOperation;
 import com.sun.star.sheet.XSpreadsheet;
 import com.sun.star.sheet.XSpreadsheetView;
 import com.sun.star.sheet.XUsedAreaCursor;
+import com.sun.star.table.CellRangeAddress;
 import com.sun.star.table.XCell;
 import com.sun.star.table.XColumnRowRange;
 import com.sun.star.text.XText;
@@ -55,6 +57,8 @@ public final class ReportSheet {
       throw new UserMessageException(
           "The sheet “{}” is protected: take the protection off and ask again.", name);
     }
+    // without a print range: what it lists is old once the document changes
+    Uno.as(XPrintAreas.class, own.sheet).setPrintAreas(new CellRangeAddress[0]);
     var columns = Uno.as(XColumnRowRange.class, own.sheet).getColumns();
     for (int i = 0; i < widths.length; i++) {
       Uno.set(columns.getByIndex(i), "Width", widths[i] * 100);

@@ -80,16 +80,19 @@ final class PlanIssues {
       XCellRange first = plan.typed(table, table.columns().get(0).key());
       if (where.startsWith(heading) && first != null) {
         CellRangeAddress at = Uno.as(XCellRangeAddressable.class, first).getRangeAddress();
-        int row =
-            table.isUpright() ? 0 : row(table, where.substring(heading.length()).split(", ")[0]);
+        int row = table.isUpright() ? 0 : row(table, where.substring(heading.length()));
         return row < 0 ? listed : new CellAddress(at.Sheet, at.StartColumn, at.StartRow + row);
       }
     }
     return listed;
   }
 
-  /** The row with a name, by the first column that has it; from 0, −1 without one. */
-  private int row(InputTable<?> table, String name) throws Exception {
+  /**
+   * The row with a name, by the first column that has it, else by its first two cells, such as the
+   * distro and the numbers of a row of outlets; from 0, −1 without one.
+   */
+  private int row(InputTable<?> table, String names) throws Exception {
+    String name = names.split(", ")[0];
     for (InputColumn column : table.columns()) {
       XCellRange cells = plan.typed(table, column.key());
       if (cells != null) {
@@ -101,6 +104,27 @@ final class PlanIssues {
         }
       }
     }
+    XCellRange first = plan.typed(table, table.columns().get(0).key());
+    XCellRange second =
+        table.columns().size() < 2 ? null : plan.typed(table, table.columns().get(1).key());
+    if (first == null || second == null) {
+      return -1;
+    }
+    Object[][] begin = Uno.as(XCellRangeData.class, first).getDataArray();
+    Object[][] end = Uno.as(XCellRangeData.class, second).getDataArray();
+    for (int i = 0; i < begin.length; i++) {
+      boolean blank = "".equals(begin[i][0]) || "".equals(end[i][0]);
+      if (!blank && names.startsWith(word(begin[i][0]) + " " + word(end[i][0]))) {
+        return i;
+      }
+    }
     return -1;
+  }
+
+  /** A cell as a name has it: a number without decimals. */
+  private static String word(Object cell) {
+    return cell instanceof Double number && number == Math.rint(number)
+        ? String.valueOf(number.longValue())
+        : String.valueOf(cell).strip();
   }
 }

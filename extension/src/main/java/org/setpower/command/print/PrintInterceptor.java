@@ -1,6 +1,7 @@
 package org.setpower.command.print;
 
 import com.sun.star.beans.PropertyValue;
+import com.sun.star.document.XEmbeddedObjectSupplier;
 import com.sun.star.frame.DispatchDescriptor;
 import com.sun.star.frame.XController;
 import com.sun.star.frame.XDispatch;
@@ -11,11 +12,15 @@ import com.sun.star.frame.XInterceptorInfo;
 import com.sun.star.frame.XStatusListener;
 import com.sun.star.lang.XComponent;
 import com.sun.star.lib.uno.helper.WeakBase;
+import com.sun.star.sheet.XSpreadsheet;
 import com.sun.star.sheet.XSpreadsheetView;
+import com.sun.star.table.XTableCharts;
+import com.sun.star.table.XTableChartsSupplier;
 import com.sun.star.uno.XComponentContext;
 import com.sun.star.util.URL;
 import com.sun.star.util.XModifiable;
 import org.setpower.command.CommandContext;
+import org.setpower.command.document.CalcDocument;
 import org.setpower.command.message.FallibleAction;
 import org.setpower.uno.Uno;
 
@@ -128,7 +133,23 @@ final class PrintInterceptor extends WeakBase
     boolean wasModified = document.isModified();
     setting.run();
     if (!wasModified) {
-      document.setModified(false);
+      unmodify(document);
+    }
+  }
+
+  /** A document counts as modified while a chart of it does, and drawing a sheet modifies them. */
+  private static void unmodify(XModifiable document) throws com.sun.star.uno.Exception {
+    document.setModified(false);
+    if (!document.isModified()) {
+      return;
+    }
+    for (XSpreadsheet sheet : new CalcDocument(Uno.as(XComponent.class, document)).all()) {
+      XTableCharts charts = Uno.as(XTableChartsSupplier.class, sheet).getCharts();
+      for (String name : charts.getElementNames()) {
+        Object chart = charts.getByName(name);
+        Uno.as(XModifiable.class, Uno.as(XEmbeddedObjectSupplier.class, chart).getEmbeddedObject())
+            .setModified(false);
+      }
     }
   }
 
@@ -162,6 +183,20 @@ final class PrintInterceptor extends WeakBase
 
     @Override
     public void dispatch(URL url, PropertyValue[] arguments) {
+      XController view = frame.getController();
+      XModifiable document = view == null ? null : Uno.as(XModifiable.class, view.getModel());
+      try {
+        if (document == null) {
+          print(url, arguments);
+        } else {
+          keepingUnmodified(document, () -> print(url, arguments));
+        }
+      } catch (com.sun.star.uno.Exception fault) {
+        System.err.println(fault);
+      }
+    }
+
+    private void print(URL url, PropertyValue[] arguments) {
       prepare();
       try {
         printing.dispatch(url, arguments);

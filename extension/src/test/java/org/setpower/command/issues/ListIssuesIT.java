@@ -8,6 +8,7 @@ import com.sun.star.frame.XDispatchProvider;
 import com.sun.star.frame.XFrame;
 import com.sun.star.frame.XModel;
 import com.sun.star.uno.UnoRuntime;
+import java.nio.file.Path;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
@@ -17,6 +18,7 @@ import org.setpower.addin.SharedOffice;
 import org.setpower.addin.TestSheet;
 import org.setpower.command.CommandDriver;
 import org.setpower.command.document.CalcDocument;
+import org.setpower.command.export.PdfText;
 import org.setpower.office.Office;
 
 /** Open issues, listed in a document. */
@@ -68,6 +70,16 @@ class ListIssuesIT {
                 assertThat(rows[2])
                     .containsExactly("check", "Sheet1.C2", "Crane", "Decide the leg."))
         .satisfies(rows -> assertThat(rows[3]).containsOnly(""));
+  }
+
+  /** What it lists is old once the document changes: paper would not show that. */
+  @Test
+  void is_not_printed() throws Exception {
+    sheet.put("C1", "=\"stop\"").text("D1", "Too heavy.");
+    look();
+    Path pdf = office.newFolder().resolve("issues.pdf");
+    office.store(sheet.document(), "calc_pdf_Export", pdf);
+    assertThat(PdfText.of(pdf)).contains("Too heavy.").doesNotContain("Ctrl+click");
   }
 
   @Test

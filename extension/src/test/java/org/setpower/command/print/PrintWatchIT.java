@@ -49,6 +49,8 @@ import org.setpower.uno.Uno;
 class PrintWatchIT {
   private static final Path EXAMPLE = Path.of("target/sheets/examples/battery-plan-example.ods");
   private static final Path QUOTE = Path.of("target/sheets/examples/rental-quote-example.ods");
+  private static final Path LIGHTING =
+      Path.of("target/sheets/examples/lighting-power-plan-example.ods");
   private static final Path BLANK_LIGHTING =
       Path.of("target/sheets/templates/en/lighting-power-plan.ots");
   private static final String PAPER = "Change schedule";
@@ -259,6 +261,25 @@ class PrintWatchIT {
       column++;
     }
     Uno.as(XText.class, cells.getCellByPosition(column, 1)).setString(word);
+  }
+
+  /** Drawing its diagram modifies the chart of generators, and so the document. */
+  @Test
+  void a_plan_with_diagram_and_chart_stays_unmodified() throws Exception {
+    XComponent document = office.open(LIGHTING);
+    Path pdf = office.newFolder().resolve("example.pdf");
+    try {
+      Uno.as(XModifiable.class, document).setModified(false);
+      export(document, pdf);
+      assertThat(PdfText.of(pdf)).contains("L1 brown");
+      assertThat(Uno.as(XModifiable.class, document).isModified()).isFalse();
+      // what somebody has typed is still to be saved
+      type(document, "Supplies", "name", "kiosk");
+      export(document, pdf.resolveSibling("again.pdf"));
+      assertThat(Uno.as(XModifiable.class, document).isModified()).isTrue();
+    } finally {
+      Office.discard(document);
+    }
   }
 
   @Test

@@ -21,6 +21,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -28,8 +29,10 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.setpower.addin.SharedOffice;
+import org.setpower.addin.TestSheet;
 import org.setpower.command.CommandDriver;
 import org.setpower.command.export.PdfText;
+import org.setpower.command.issues.ListIssuesCommand;
 import org.setpower.office.Office;
 import org.setpower.templates.layout.PlanLayout;
 import org.setpower.templates.lighting.LightingPowerPlan;
@@ -664,6 +667,22 @@ class LightingPowerPlanIT {
       assertThat(book.single("summary.power").replaceAll("[^0-9]", "")).isEqualTo("13780");
       assertThat(book.typedCells()).isLessThanOrEqualTo(180);
       assertThat(pages(office, book.document())).isBetween(6, 8);
+    }
+  }
+
+  /** A row of Outlets has no name of its own: its issue leads to its distro and numbers. */
+  @Test
+  void an_issue_of_outlets_links_to_their_row(Office office) throws Exception {
+    try (PlanSheet book = new PlanSheet(office, EXAMPLE, workbook)) {
+      CommandDriver.command(office, book.document(), "look");
+      TestSheet list = TestSheet.named(book.document(), ListIssuesCommand.SHEET);
+      List<Object[]> outlets =
+          Stream.of(list.data("A5:D40"))
+              .filter(r -> String.valueOf(r[2]).startsWith("Outlets: A1"))
+              .toList();
+      assertThat(outlets).isNotEmpty();
+      assertThat(outlets)
+          .allSatisfy(r -> assertThat((String) r[1]).startsWith("Sources & distro."));
     }
   }
 

@@ -121,7 +121,7 @@ final class LightingCalculation {
             .map(g -> Identity.of(g.value().name()))
             .collect(Collectors.toSet());
     SupplyJudge supplyJudge = new SupplyJudge(network, flows, outletJudge, named);
-    loadJudge = new LoadJudge(network, flows);
+    loadJudge = new LoadJudge(network, settings, flows);
     flows.loads().forEach(loadJudge::judge);
     ownSupplies =
         gate(inputs.supplies().filled().toList(), r -> r.value().name(), supplyJudge::judge);

@@ -60,6 +60,12 @@ public class LightingContractTest extends PlanContract {
         LightingSamples.quay()
             .set("loads", 1, "quantity", 2)
             .set("equipment", 1, "leakage", 4.6), // more than 30 % of 30 mA
+        LightingSamples.quay().set("loads", 1, "quantity", 7).set("equipment", 1, "leakage", 5),
+        LightingSafetyTest.dimmed(0.125),
+        LightingSafetyTest.smallPlug(),
+        LightingSafetyTest.smallPlug().set("equipment", 1, "plug", ""),
+        LightingSamples.stage().set("outlets", 4, "rcd", "30"),
+        LightingSamples.stage().set("outlets", 4, "rcd", "none"),
         LightingSamples.quay().set("project", 1, "units", "US (figures are ft, °F, US gal)"),
         LightingSamples.quay().set("loads", 1, "from", clock(1, 0), "to", clock(4, 0)),
         LightingSamples.quay().set("loads", 1, "from", clock(21, 0), "to", clock(23, 0)),

@@ -147,6 +147,7 @@ class LightingRulesTest {
   void an_open_leg_is_suggested_where_least_flows_and_is_a_check() {
     Ranges plan =
         tungsten()
+            .set("equipment", 1, "plug", "IEC 60309 16 A 3-pin")
             .row(
                 "outlets",
                 outletRow("A", "7", "IEC 60309 32 A 5-pin", "32", "curve", "C", "rcd", "30"))
@@ -437,6 +438,29 @@ class LightingRulesTest {
     plan.rows("loads").remove(0);
     double own = run(plan, 2).drop() / LEG_VOLTS;
     assertThat(run(plan, 2).totalDrop()).isBetween(before + own, (before + own) * 1.1);
+  }
+
+  /** 150 m lose more than 2 m behind them; a larger cable at the end would not help. */
+  @Test
+  void a_drop_names_the_run_over_which_most_is_lost() {
+    Ranges plan = quay();
+    plan.row("runs", "to", "reel", "from", "A-3", "length", 150, "size", "3G2.5", "type", "rubber");
+    plan.row("runs", "to", "tail", "from", "reel", "length", 2, "size", "3G2.5", "type", "rubber");
+    plan.set("loads", 1, "place", "tail");
+    assertThat(run(plan, 3).reasons())
+        .filteredOn(f -> f.key().key().endsWith("run.drop"))
+        .singleElement()
+        .satisfies(f -> assertThat(f.arguments().get(2)).isEqualTo("reel"));
+  }
+
+  /** A blank temperature class is the lowest of the tables, 60 °C: what is marked may be more. */
+  @Test
+  void a_cable_that_is_not_protected_names_its_temperature_class() {
+    Ranges plan = quay().set("runs", 1, "size", "5G4");
+    assertThat(run(plan, 1).reasons())
+        .filteredOn(f -> f.key().key().endsWith("run.overload"))
+        .singleElement()
+        .satisfies(f -> assertThat(f.arguments().get(2)).isEqualTo(60.0));
   }
 
   @Test

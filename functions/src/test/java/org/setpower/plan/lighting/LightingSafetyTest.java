@@ -312,7 +312,7 @@ class LightingSafetyTest {
         .containsExactly("outlet.rcdOpen");
     Ranges us = stage().set("outlets", 4, "rcd", "none");
     assertThat(outlet(us, 4).verdict()).isEqualTo(Verdict.CHECK);
-    assertThat(keys(outlet(us, 4).reasons())).contains("outlet.rcdOpen");
+    assertThat(keys(outlet(us, 4).reasons())).contains("outlet.gfciNone");
   }
 
   /** 411.3.3 has no exception for an outlet to 32 A that feeds a distro with RCDs of its own. */
@@ -402,6 +402,128 @@ class LightingSafetyTest {
     assertThat(keys(outlet(plan, 1).reasons())).doesNotContain("outlet.rcdLeakage");
     plan.set("outlets", 1, "rcd", "" + each / 0.301);
     assertThat(keys(outlet(plan, 1).reasons())).contains("outlet.rcdLeakage");
+  }
+
+  /** Three lamps of 2 kW on one outlet: 26.0 A at full level, a phase-cut dimmer at half power. */
+  static Ranges dimmed(double level) {
+    return quay()
+        .set("equipment", 1, "inrush", "tungsten", "watts", 2000, "powerFactor", "", "harmonic", "")
+        .set("loads", 1, "quantity", 3, "level", level);
+  }
+
+  /**
+   * A resistance has half its power at 71 % of its current (P = I²R), whatever cuts the phase: 18.4
+   * A, not 13.0 A.
+   */
+  @Test
+  void dimmed_tungsten_draws_the_root_of_its_level() {
+    double full = 6000 / (400 / Math.sqrt(3));
+    assertThat(load(dimmed(0.5), 1).amps()).isCloseTo(full * Math.sqrt(0.5), within(1e-9));
+    assertThat(keys(outlet(dimmed(0.5), 1).reasons())).contains("outlet.over");
+    assertThat(load(dimmed(1), 1).amps()).isCloseTo(full, within(1e-9));
+    assertThat(load(dimmed(0), 1).amps()).isZero();
+    assertThat(load(dimmed(0.5), 1).power()).isEqualTo(3000);
+  }
+
+  /**
+   * A sine that conducts from 90° on has a third harmonic of 1/π of its full amplitude, by the
+   * Fourier integrals; those of three legs add up in the neutral: 3/π of the full current, more
+   * than the 71 % of each leg.
+   */
+  @Test
+  void third_harmonics_of_dimmed_tungsten_add_up_in_the_neutral() {
+    Ranges plan = dimmed(0.5).set("loads", 1, "place", "A-1…3");
+    double full = 2000 / (400 / Math.sqrt(3));
+    LightingResults.SupplyResult a = supply(plan, 2);
+    assertThat(a.amps1()).isCloseTo(full * Math.sqrt(0.5), within(1e-9));
+    assertThat(a.neutral()).isBetween(3 / Math.PI * full, 3 / Math.PI * full * 1.06);
+    assertThat(supply(plan.set("loads", 1, "level", 1), 2).neutral()).isCloseTo(0, within(1e-9));
+    // what is typed counts: a dimmer that leaves the sine as it is
+    plan.set("loads", 1, "level", 0.5).set("equipment", 1, "harmonic", 0);
+    assertThat(supply(plan, 2).neutral()).isCloseTo(0, within(1e-9));
+  }
+
+  /** 9.2 A at 12.5 %, 26.0 A turned up. */
+  @Test
+  void what_exceeds_its_breaker_at_full_level_is_a_check() {
+    Ranges plan = dimmed(0.125);
+    assertThat(keys(outlet(plan, 1).reasons()))
+        .contains("outlet.full")
+        .doesNotContain("outlet.over");
+    assertThat(outlet(plan, 1).verdict()).isEqualTo(Verdict.CHECK);
+    // rows on one breaker count together
+    Ranges rows = dimmed(0.2).set("loads", 1, "quantity", 1);
+    assertThat(keys(outlet(rows, 1).reasons())).doesNotContain("outlet.full");
+    rows.row("loads", "item", "LED 1600", "place", "A-2", "level", 0.2);
+    assertThat(keys(outlet(rows, 1).reasons())).contains("outlet.full");
+    // 4 × 2 × 8.7 A on a leg of a supply of 63 A
+    Ranges many = dimmed(0.1).set("loads", 1, "quantity", 24, "place", "A-1…6");
+    assertThat(keys(supply(many, 2).reasons())).contains("outlet.full");
+  }
+
+  /** A household plug at the end of a cable behind 63 A and 300 mA. */
+  static Ranges smallPlug() {
+    return quay()
+        .set("equipment", 1, "plug", "CEE 7 16 A")
+        .row(
+            "outlets",
+            outletRow(
+                "A", "7", "IEC 60309 63 A 5-pin", "63", "curve", "B", "rcd", "300", "rcdType", "S"))
+        .row("runs", "to", "pan", "from", "A-7", "length", 20, "size", "5G16", "type", "rubber")
+        .set("loads", 1, "place", "pan", "leg", "L1");
+  }
+
+  /** What plugs it has is not known: a small lead behind a large breaker burns first. */
+  @Test
+  void a_blank_plug_on_a_large_outlet_is_a_check() {
+    Ranges plan = smallPlug().set("equipment", 1, "plug", "");
+    assertThat(keys(load(plan, 1).reasons())).contains("load.plugOpen");
+    assertThat(load(plan, 1).verdict()).isEqualTo(Verdict.CHECK);
+    assertThat(keys(load(plan.set("loads", 1, "place", "A-2"), 1).reasons()))
+        .doesNotContain("load.plugOpen");
+  }
+
+  /** In the US people are protected by 5 mA; none is no blank. */
+  @Test
+  void a_us_outlet_says_what_its_rcd_is_not() {
+    assertThat(keys(outlet(stage().set("outlets", 4, "rcd", "none"), 4).reasons()))
+        .contains("outlet.gfciNone")
+        .doesNotContain("outlet.rcdOpen");
+    assertThat(keys(outlet(stage().set("outlets", 4, "rcd", "30"), 4).reasons()))
+        .contains("outlet.gfciHigh");
+    assertThat(keys(outlet(stage().set("outlets", 4, "rcd", "5"), 4).reasons()))
+        .doesNotContain("outlet.gfciHigh", "outlet.gfciNone", "outlet.rcdOpen");
+    assertThat(keys(outlet(stage().set("outlets", 4, "rcd", ""), 4).reasons()))
+        .contains("outlet.rcdOpen");
+  }
+
+  /** IEC 60364-4-41, 411.3.3: the socket of an adaptor is a socket outlet too. */
+  @Test
+  void a_small_plug_behind_a_large_breaker_needs_an_rcd_of_30_milliamps() {
+    Ranges plan = smallPlug();
+    assertThat(keys(load(plan, 1).reasons())).contains("load.rcd");
+    assertThat(load(plan, 1).verdict()).isEqualTo(Verdict.STOP);
+    assertThat(keys(load(plan.set("loads", 1, "place", "A-7"), 1).reasons())).contains("load.rcd");
+    plan.set("outlets", 2, "rcd", "30", "rcdType", "A");
+    assertThat(keys(load(plan, 1).reasons())).doesNotContain("load.rcd");
+    // its own plug, or an outlet that is a stop itself
+    plan.set("outlets", 2, "rcd", "300").set("equipment", 1, "plug", "IEC 60309 63 A 5-pin");
+    assertThat(keys(load(plan, 1).reasons())).doesNotContain("load.rcd");
+    plan.set("equipment", 1, "plug", "CEE 7 16 A").set("loads", 1, "place", "A-2");
+    plan.set("outlets", 1, "rcd", "none");
+    assertThat(keys(load(plan, 1).reasons())).doesNotContain("load.rcd");
+  }
+
+  /** IEC 61008-1: an RCD trips at its rated current at the latest. */
+  @Test
+  void standing_leakage_over_the_rcd_itself_stops() {
+    Ranges plan = quay().set("loads", 1, "quantity", 7).set("equipment", 1, "leakage", 5);
+    assertThat(keys(outlet(plan, 1).reasons())).contains("outlet.rcdTrips");
+    assertThat(keys(outlet(plan, 1).reasons())).doesNotContain("outlet.rcdLeakage");
+    assertThat(outlet(plan, 1).verdict()).isEqualTo(Verdict.STOP);
+    plan.set("equipment", 1, "leakage", 4.2);
+    assertThat(keys(outlet(plan, 1).reasons())).contains("outlet.rcdLeakage");
+    assertThat(keys(outlet(plan, 1).reasons())).doesNotContain("outlet.rcdTrips");
   }
 
   // Line pairs.
@@ -631,6 +753,11 @@ class LightingSafetyTest {
     plan.set("loads", 1, "from", clock(13, 0), "to", clock(17, 0));
     plan.set("loads", 2, "from", clock(13, 0), "to", clock(17, 0));
     assertThat(keys(generator(plan, 1).reasons())).doesNotContain("generator.sound");
+    // a typed time counts as a blank one: it is no stop of each load
+    plan.set("generators", 1, "offFrom", clock(14, 0), "offTo", clock(15, 0));
+    assertThat(keys(load(plan, 1).reasons())).isEmpty();
+    assertThat(load(plan, 1).fit()).isTrue();
+    assertThat(keys(generator(plan, 1).reasons())).containsOnlyOnce("generator.sound");
     plan.set("generators", 1, "offFrom", "", "offTo", "", "offMinutes", 40);
     assertThat(keys(generator(plan, 1).reasons())).containsOnlyOnce("generator.sound");
   }

@@ -4,15 +4,18 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import java.util.stream.Collectors;
+import org.setpower.plan.common.InputColumn;
+import org.setpower.plan.common.InputTable;
 import org.setpower.plan.common.ResultColumn;
 import org.setpower.templates.layout.PlanLayout.Column;
 import org.setpower.templates.layout.PlanLayout.Place;
 import org.setpower.templates.plan.InputCells;
+import org.setpower.templates.plan.PlanChart;
 import org.setpower.templates.plan.PlanFigures;
 import org.setpower.templates.plan.PlanLetter;
 import org.setpower.templates.plan.PlanList;
 import org.setpower.templates.plan.PlanNotes;
+import org.setpower.templates.plan.PlanPart;
 import org.setpower.templates.plan.PlanTab;
 import org.setpower.templates.plan.PlanTable;
 import org.setpower.templates.spec.CellFormat;
@@ -53,13 +56,18 @@ public final class PlanFormulas {
       parts.add(shown(layout.workbook().result(of)));
     }
     tab.parts().stream()
-        .filter(p -> p instanceof PlanList && !tab.isPage())
+        .filter(p -> p instanceof PlanList && !tab.isPage() && !isCharted(tab, p))
         .min(java.util.Comparator.comparing(p -> !p.title().equals(tab.name()))) // its own, else
         .ifPresent(p -> parts.add("\"" + layout.words().of("Rows") + " \"&" + rows((PlanList) p)));
     if (tab.isPaper() && !tab.isSent()) {
       parts.add("\"" + layout.words().of("printed") + " \"&" + PlanNames.TODAY);
     }
     return "TEXTJOIN(\"  ·  \";1;" + String.join(";", parts) + ")" + toFit(tab);
+  }
+
+  /** All rows of what a chart shows are always filled. */
+  private static boolean isCharted(PlanTab tab, PlanPart list) {
+    return tab.parts().stream().anyMatch(p -> p instanceof PlanChart c && c.list() == list);
   }
 
   /**
@@ -199,13 +207,24 @@ public final class PlanFormulas {
 
   /** How many figures are typed in units that Project decides. */
   public String typed() {
-    return "COUNT("
-        + layout.workbook().model().inputs().stream()
-            .flatMap(t -> t.columns().stream())
-            .filter(c -> InputCells.isSwitched(c.unit()))
-            .map(c -> layout.range(c.path()))
-            .collect(Collectors.joining(";"))
-        + ")";
+    List<String> ranges = new ArrayList<>();
+    for (InputTable<?> table : layout.workbook().model().inputs()) {
+      String first = null;
+      for (InputColumn column : table.columns()) {
+        boolean counts = InputCells.isSwitched(column.unit());
+        String cells =
+            counts ? layout.range(column.path()).replaceAll("\\$([A-Z]+)\\$", "$1") : null;
+        if (counts && first != null) { // columns beside each other are one range
+          String last = ranges.remove(ranges.size() - 1);
+          cells = last.substring(0, last.indexOf(':')) + cells.substring(cells.indexOf(':'));
+        }
+        if (counts) {
+          ranges.add(cells);
+        }
+        first = cells;
+      }
+    }
+    return "COUNT(" + String.join(";", ranges) + ")";
   }
 
   /** A heading whose unit a cell decides. */
@@ -292,6 +311,7 @@ public final class PlanFormulas {
     all.put("block", names.call());
     all.put("job", job());
     all.put("today", today());
+    all.put("typed", typed());
     layout.workbook().tabs().forEach(t -> all.put("notice " + t.name(), notice(t)));
     layout.workbook().tabs().forEach(t -> all.put("stamp " + t.name(), stamp(t)));
     names.uprights().stream()

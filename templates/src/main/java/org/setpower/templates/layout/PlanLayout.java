@@ -509,7 +509,10 @@ public final class PlanLayout {
       workbook
           .model()
           .inputs()
-          .forEach(t -> ranges.put(names.argument(t), ranges.get(PlanNames.range(t.key()))));
+          .forEach(
+              t ->
+                  ranges.put(
+                      names.argument(t), PlanNames.handed(ranges.get(PlanNames.range(t.key())))));
     }
     for (PlanList list : listed.keySet()) {
       Place top = places.get(list);

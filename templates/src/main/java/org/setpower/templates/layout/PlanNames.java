@@ -166,7 +166,7 @@ public final class PlanNames {
 
   /** The array formula of the block. */
   public String call() {
-    return call(t -> handed(isShort() ? range(t.key()) : argument(t)));
+    return call(t -> isShort() ? handed(range(t.key())) : argument(t));
   }
 
   private String call(Function<InputTable<?>, String> argument) {
@@ -186,11 +186,11 @@ public final class PlanNames {
   }
 
   /** A cell in error must not take the whole call with it. */
-  private static String handed(String range) {
+  static String handed(String range) {
     return "IFERROR(" + range + ";\"#\")";
   }
 
-  /** Another name of a table, for a call that would be too long with the first. */
+  /** A name of what a table hands over, for a call that would be too long with its own. */
   String argument(InputTable<?> table) {
     return "_" + (workbook.model().inputs().indexOf(table) + 1);
   }

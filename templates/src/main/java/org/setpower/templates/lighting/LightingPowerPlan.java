@@ -401,7 +401,8 @@ public final class LightingPowerPlan implements PlanTemplate {
                     .width("size", 16)
                     .width("breaker", 32)
                     .width("rcd", 24)
-                    .width("outlet", 56),
+                    .width("outlet", 56)
+                    .tall(2),
                 book.list(
                         "Load and bonding",
                         2,

@@ -33,9 +33,6 @@ class PlanWorkbookTest {
   private static final int MOST_TABS = 7;
   private static final int MOST_LETTERS = 250;
 
-  /** It names every table to fill. */
-  private static final int MOST_LETTERS_OF_THE_CALL = 300;
-
   static Stream<PlanWorkbook> workbooks() {
     return TemplateRegistry.plans().stream().map(PlanTemplate::workbook);
   }
@@ -150,7 +147,6 @@ class PlanWorkbookTest {
       PlanLayout layout =
           new PlanLayout(workbook, MessageCatalog.in(language, MessageCatalog.Speaker.SHEETS));
       Map<String, String> formulas = layout.formulas().all();
-      assertThat(formulas.remove("block")).hasSizeLessThanOrEqualTo(MOST_LETTERS_OF_THE_CALL);
       assertThat(formulas.values())
           .isNotEmpty()
           .allSatisfy(f -> assertThat(f).hasSizeLessThanOrEqualTo(MOST_LETTERS));

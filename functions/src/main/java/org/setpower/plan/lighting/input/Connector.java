@@ -63,7 +63,12 @@ public enum Connector implements TextEnum {
 
   /** NEMA 5 is the pattern of 125 V to earth (NEMA WD 6); with a margin for 127 V. */
   public boolean isFor(double volts) {
-    return this != NEMA_15 && this != NEMA_20 || volts <= MOST_OF_NEMA_5;
+    return !isNema5() || volts <= MOST_OF_NEMA_5;
+  }
+
+  /** A household outlet of the US. */
+  public boolean isNema5() {
+    return this == NEMA_15 || this == NEMA_20;
   }
 
   /** What it is made for, A. */

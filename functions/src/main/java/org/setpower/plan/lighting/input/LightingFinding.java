@@ -61,14 +61,22 @@ public enum LightingFinding implements FindingKey {
   /** Arguments: breaker A. */
   RCD_NONE("outlet.rcdNone", Severity.DANGER),
   RCD_OPEN("outlet.rcdOpen", Severity.CHECK),
+  /** Arguments: breaker A. */
+  GFCI_NONE("outlet.gfciNone", Severity.CHECK),
+  /** Arguments: mA. */
+  GFCI_HIGH("outlet.gfciHigh", Severity.CHECK),
   /** Arguments: what is typed. */
   RCD_UNREADABLE("outlet.rcdWrong", Severity.DANGER),
   /** Arguments: its mA, mA of those behind it, where these are. */
   RCD_SELECTIVITY("outlet.rcdSelectivity", Severity.CHECK),
   /** Arguments: place, mA, RCD mA. */
   RCD_LEAKAGE("outlet.rcdLeakage", Severity.CHECK),
+  /** Arguments: place, mA, RCD mA. */
+  RCD_TRIPS("outlet.rcdTrips", Severity.STOP),
   /** Arguments: place, A, time, breaker A. */
   OUTLET_OVER("outlet.over", Severity.DANGER),
+  /** Arguments: place, A at full level, breaker A. */
+  FULL_LEVEL("outlet.full", Severity.CHECK),
   /** Arguments: place, A, breaker A. */
   OUTLET_CONTINUOUS("outlet.continuous", Severity.CHECK),
   /** Arguments: what is typed. */
@@ -90,7 +98,7 @@ public enum LightingFinding implements FindingKey {
   TOO_HOT("run.hot", Severity.DANGER),
   /** Arguments: table, how many runs are rated by it. */
   RATING_MEMORY("rating.memory", Severity.CHECK),
-  /** Arguments: breaker A, rating A. */
+  /** Arguments: breaker A, rating A, temperature class °C. */
   OVERLOAD("run.overload", Severity.DANGER),
   /** Arguments: breaker A, rating A, downstream breaker A. */
   OVERLOAD_SHORT("run.short", Severity.CHECK),
@@ -126,7 +134,7 @@ public enum LightingFinding implements FindingKey {
   /** Arguments: A, A needed. */
   FAULT_GENERATOR("run.faultGenerator", Severity.DANGER),
   FAULT_OPEN("run.faultOpen", Severity.CHECK),
-  /** Arguments: share, max. share. */
+  /** Arguments: share, max. share, the run with most of it. */
   DROP_OVER("run.drop", Severity.CHECK),
   CANNOT_CARRY("run.collapse", Severity.DANGER),
   /** Arguments: item. */
@@ -157,6 +165,10 @@ public enum LightingFinding implements FindingKey {
   OVERVOLTAGE("load.overvoltage", Severity.DANGER),
   /** Arguments: place. */
   LOAD_OUTLET("load.outlet", Severity.DANGER),
+  /** Arguments: item, breaker A. */
+  PLUG_OPEN("load.plugOpen", Severity.CHECK),
+  /** Arguments: plug, breaker A. */
+  LOAD_RCD("load.rcd", Severity.DANGER),
   /** Arguments: what feeds it. */
   LOAD_UPSTREAM("load.upstream", Severity.DANGER),
   /** Arguments: source, time. */

@@ -145,7 +145,9 @@ public final class LoadTables {
               min = 0,
               max = 1,
               blank = "Blank: 100 %.",
-              help = "Dimmer level they are planned at.")
+              help =
+                  "Dimmer level they are planned at, as a share of power. Tungsten on a dimmer"
+                      + " draws the root of it in amps, with third harmonics in the neutral.")
           Double level,
       @Input(
               key = "fromDay",

@@ -91,10 +91,8 @@ public final class LoadTable {
     Connection connection = connection(typed, device, nodes);
     List<PlannedLoad.Part> parts = parts(typed, connection, nodes, findings);
     List<Span> spans = spans(typed, device, nodes, findings);
-    double watts =
-        device == null || !readable
-            ? Double.NaN
-            : device.watts() * (typed.level() == null ? 1 : typed.level());
+    double level = typed.level() == null ? 1 : typed.level();
+    double watts = device == null || !readable ? Double.NaN : device.watts() * level;
     InrushClass inrush = device == null ? null : device.inrush();
     boolean plain = inrush == InrushClass.NONE || inrush == InrushClass.TUNGSTEN;
     double powerFactor = plain ? 1 : POWER_FACTOR;
@@ -102,6 +100,10 @@ public final class LoadTable {
       powerFactor = device.powerFactor();
     }
     double harmonic = device == null ? 0 : ThirdHarmonic.of(device, powerFactor);
+    if (PhaseDimmer.cuts(device, level)) {
+      powerFactor *= PhaseDimmer.current(level);
+      harmonic = device.harmonic() == null ? PhaseDimmer.thirdHarmonic(level) : harmonic;
+    }
     PlannedLoad load =
         new PlannedLoad(
             row, device, connection, parts, spans, watts, powerFactor, harmonic, findings);
@@ -201,6 +203,7 @@ public final class LoadTable {
       if (typed.from() == null && typed.to() == null) {
         spans = hours.within(source, spans);
       } else {
+        spans = hours.withoutQuiet(source, spans);
         for (Span span : spans) {
           int quarter = hours.firstOff(source, span);
           if (quarter >= 0) {

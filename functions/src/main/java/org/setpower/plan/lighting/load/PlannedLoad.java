@@ -65,6 +65,15 @@ public final class PlannedLoad {
       return currents;
     }
 
+    /** The most of a leg, A; 0 where it is not counted. */
+    public double amps() {
+      double most = 0;
+      for (int leg = 0; currents != null && leg < LegCurrents.LEGS; leg++) {
+        most = Math.max(most, LegCurrents.amps(currents, 0, leg));
+      }
+      return most;
+    }
+
     void draw(double[] drawn) {
       currents = drawn;
     }
@@ -121,6 +130,18 @@ public final class PlannedLoad {
 
   public double powerFactor() {
     return powerFactor;
+  }
+
+  /** Whether it is planned below full level, to which somebody may turn it up. */
+  public boolean isDimmed() {
+    Double level = row.value().level();
+    return level != null && level > 0 && level < 1;
+  }
+
+  /** Its current at full level as a multiple of that planned. */
+  public double atFullLevel() {
+    double level = isDimmed() ? row.value().level() : 1;
+    return 1 / (PhaseDimmer.cuts(equipment, level) ? PhaseDimmer.current(level) : level);
   }
 
   public double harmonic() {

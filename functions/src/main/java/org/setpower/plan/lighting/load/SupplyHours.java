@@ -48,11 +48,19 @@ public final class SupplyHours {
 
   /** Before call until after wrap, without whole quarter hours off for sound: never too short. */
   private List<Span> running(Generator generator) {
-    List<Span> off =
-        generator.offFrom() == null || generator.offTo() == null
-            ? List.of()
-            : timeline.inner(generator.offFrom(), generator.offTo());
-    return without(onSite(generator), off);
+    return without(onSite(generator), quiet(generator));
+  }
+
+  private List<Span> quiet(Generator generator) {
+    return generator.offFrom() == null || generator.offTo() == null
+        ? List.of()
+        : timeline.inner(generator.offFrom(), generator.offTo());
+  }
+
+  /** Hours without those in which their source is off for sound, as that check says. */
+  List<Span> withoutQuiet(Node source, List<Span> wanted) {
+    Generator generator = sets.get(source.row());
+    return generator == null ? wanted : without(wanted, quiet(generator));
   }
 
   /** Hours of a generator, off for sound or not; none of another source. */

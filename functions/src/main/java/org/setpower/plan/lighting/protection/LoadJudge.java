@@ -1,11 +1,14 @@
 package org.setpower.plan.lighting.protection;
 
 import java.util.List;
+import org.setpower.cable.RatingRule;
 import org.setpower.plan.finding.Finding;
 import org.setpower.plan.lighting.input.Connection;
 import org.setpower.plan.lighting.input.Connector;
 import org.setpower.plan.lighting.input.InrushClass;
 import org.setpower.plan.lighting.input.LightingFinding;
+import org.setpower.plan.lighting.input.LightingSettings;
+import org.setpower.plan.lighting.input.MeasureSystem;
 import org.setpower.plan.lighting.input.SupplyType;
 import org.setpower.plan.lighting.load.Flows;
 import org.setpower.plan.lighting.load.PlannedLoad;
@@ -16,11 +19,18 @@ import org.setpower.plan.lighting.network.Node;
 public final class LoadJudge {
   private static final int LINE_LINE = 2;
 
+  /** Household plugs: behind a larger breaker the lead of a small lamp burns first. */
+  private static final double SMALL_PLUG = 16;
+
+  private static final double SMALL_PLUG_US = 20;
+
   private final Network network;
+  private final boolean american;
   private final Flows flows;
 
-  public LoadJudge(Network network, Flows flows) {
+  public LoadJudge(Network network, LightingSettings settings, Flows flows) {
     this.network = network;
+    american = settings.units() == MeasureSystem.US || settings.rule() == RatingRule.NEC;
     this.flows = flows;
   }
 
@@ -55,6 +65,7 @@ public final class LoadJudge {
   /** Adds what is wrong with voltage and plug. */
   public void judge(PlannedLoad load) {
     outlet(load);
+    rcd(load);
     double volts = volts(load);
     if (Double.isNaN(volts)) {
       return;
@@ -86,6 +97,40 @@ public final class LoadJudge {
       if (node.kind() == Node.Kind.SUPPLY
           && network.supply(node).type() != SupplyType.SOCKET_OUTLET) {
         load.findings().add(Finding.of(LightingFinding.LOAD_OUTLET, node.name()));
+        return;
+      }
+    }
+  }
+
+  /**
+   * The socket of an adaptor behind a large breaker is a socket outlet to 32 A too (IEC 60364-4-41,
+   * 411.3.3); one behind a small breaker is judged with its row of Outlets.
+   */
+  private void rcd(PlannedLoad load) {
+    Connector plug = load.equipment() == null ? null : load.equipment().plug();
+    double small = american ? SMALL_PLUG_US : SMALL_PLUG;
+    String item = load.row().value().item();
+    load.parts().stream()
+        .filter(p -> plug == null && load.equipment() != null && p.node().isFed() && item != null)
+        .mapToDouble(p -> p.node().protectingBreaker())
+        .filter(b -> b > small && !Double.isInfinite(b))
+        .max()
+        .ifPresent(b -> load.findings().add(Finding.of(LightingFinding.PLUG_OPEN, item, b)));
+    if (plug == null || !plug.isPlug() || plug.amps() > OutletJudge.RCD_BREAKER) {
+      return;
+    }
+    for (PlannedLoad.Part part : load.parts()) {
+      Node node = part.node();
+      double breaker = node.isFed() ? node.protectingBreaker() : Double.NaN;
+      boolean protectedByRcd =
+          node.path().stream()
+              .anyMatch(n -> n.rcd().isThere() && n.rcd().milliamps() <= OutletJudge.RCD_MILLIAMPS);
+      if (breaker > OutletJudge.RCD_BREAKER && !protectedByRcd) {
+        load.findings()
+            .add(
+                american
+                    ? Finding.of(LightingFinding.RCD_OPEN)
+                    : Finding.of(LightingFinding.LOAD_RCD, plug.word(), breaker));
         return;
       }
     }

@@ -20,6 +20,7 @@ import org.setpower.plan.lighting.input.MeasureSystem;
 import org.setpower.plan.lighting.input.RcdType;
 import org.setpower.plan.lighting.input.SupplyTables.OutletGroup;
 import org.setpower.plan.lighting.load.Flows;
+import org.setpower.plan.lighting.load.LegCurrents;
 import org.setpower.plan.lighting.load.LoadState;
 import org.setpower.plan.lighting.load.Peak;
 import org.setpower.plan.lighting.load.PlannedLoad;
@@ -32,9 +33,12 @@ public final class OutletJudge {
   private static final double ROUNDING = 1e-9;
 
   /** IEC 60364-4-41, 411.3.3. */
-  private static final double RCD_BREAKER = 32;
+  static final double RCD_BREAKER = 32;
 
-  private static final double RCD_MILLIAMPS = 30;
+  static final double RCD_MILLIAMPS = 30;
+
+  /** A GFCI of class A trips at 4 to 6 mA (UL 943, from memory). */
+  private static final double GFCI_MILLIAMPS = 6;
 
   /** IEC 60364-5-53, from memory. */
   private static final double SELECTIVE = 3;
@@ -64,6 +68,9 @@ public final class OutletJudge {
   private final Set<Node> used = new HashSet<>();
   private final double[] leakage;
 
+  /** Amps of each leg of each node at full level; null where nothing is dimmed. */
+  private final double[] full;
+
   /** By a node with an RCD and by the milliamps of those that trip with it where these are. */
   private final Map<Node, TreeMap<Double, Set<String>>> together = new HashMap<>();
 
@@ -82,6 +89,7 @@ public final class OutletJudge {
         .filter(n -> n.rcd().isThere())
         .filter(used::contains)
         .forEach(this::pair);
+    full = flows.loads().stream().anyMatch(PlannedLoad::isDimmed) ? atFullLevel() : null;
     leakage = new double[network.nodes().size()];
     List<List<Leak>> leaks = flows.loads().stream().map(this::leaks).toList();
     double[] now = new double[leakage.length];
@@ -95,6 +103,41 @@ public final class OutletJudge {
       for (int n = 0; n < now.length; n++) {
         leakage[n] = Math.max(leakage[n], now[n]);
       }
+    }
+  }
+
+  /** The most that flows when all that is on is turned up; angles between loads do not count. */
+  private double[] atFullLevel() {
+    double[] most = new double[network.nodes().size() * LegCurrents.LEGS];
+    double[] now = new double[most.length];
+    List<PlannedLoad> loads = flows.loads();
+    for (LoadState state : flows.states()) {
+      Arrays.fill(now, 0);
+      for (int i : state.on()) {
+        for (PlannedLoad.Part part : loads.get(i).parts()) {
+          double amps = part.amps() * loads.get(i).atFullLevel();
+          for (Node n = part.node(); n != null; n = n.parent()) {
+            for (int leg = 0; leg < LegCurrents.LEGS; leg++) {
+              now[n.index() * LegCurrents.LEGS + leg] += (part.legs() >> leg & 1) * amps;
+            }
+          }
+        }
+      }
+      Arrays.setAll(most, n -> Math.max(most[n], now[n]));
+    }
+    return most;
+  }
+
+  /** Says that a breaker trips when what is dimmed is turned up. */
+  void fullLevel(Node node, List<Finding> findings) {
+    double amps = 0;
+    for (int leg = 0; full != null && leg < LegCurrents.LEGS; leg++) {
+      amps = Math.max(amps, full[node.index() * LegCurrents.LEGS + leg]);
+    }
+    amps += amps > 0 ? flows.existing(node) : 0;
+    if (amps > node.breaker() * (1 + ROUNDING)
+        && flows.peak(node).amps() <= node.breaker() * (1 + ROUNDING)) {
+      findings.add(Finding.of(LightingFinding.FULL_LEVEL, node.name(), amps, node.breaker()));
     }
   }
 
@@ -193,6 +236,7 @@ public final class OutletJudge {
         .forEach(findings::add);
     List<Node> fed = nodes.stream().filter(Node::isFed).toList();
     fed.forEach(n -> overload(n, findings));
+    fed.forEach(n -> fullLevel(n, findings));
     splitters(fed, findings);
     fed.stream()
         .filter(n -> n.kind() != Node.Kind.BREAKER)
@@ -293,13 +337,20 @@ public final class OutletJudge {
     if (breaker <= RCD_BREAKER && !fine) {
       boolean said = network.isRcdUpstream(row) || network.isRcdNone(row) || own;
       boolean us = settings.units() == MeasureSystem.US || settings.rule() == RatingRule.NEC;
-      if (!said || us) {
+      if (us && (network.isRcdNone(row) || network.isRcdUpstream(row) && chain.isEmpty())) {
+        findings.add(Finding.of(LightingFinding.GFCI_NONE, breaker));
+      } else if (!said || us) {
         findings.add(Finding.of(LightingFinding.RCD_OPEN));
       } else {
         // IEC 60364-4-41, 411.3.3 asks for 30 mA on outlets to 32 A and on mobile equipment to
         // 32 A outdoors, without an exception for one that feeds a distro with RCDs of its own
         findings.add(Finding.of(LightingFinding.RCD_NONE, breaker));
       }
+    }
+    Connector connector = network.outlet(outlet).connector();
+    double least = chain.stream().mapToDouble(n -> n.rcd().milliamps()).min().orElse(Double.NaN);
+    if (connector != null && connector.isNema5() && fine && least > GFCI_MILLIAMPS) {
+      findings.add(Finding.of(LightingFinding.GFCI_HIGH, least));
     }
   }
 
@@ -327,9 +378,13 @@ public final class OutletJudge {
                     milliamps.get(1),
                     String.join(", ", names))));
     if (most != null && leakage(most) > LEAKAGE_SHARE * most.rcd().milliamps() * (1 + ROUNDING)) {
+      boolean trips = leakage(most) > most.rcd().milliamps() * (1 + ROUNDING);
       findings.add(
           Finding.of(
-              LightingFinding.RCD_LEAKAGE, most.name(), leakage(most), most.rcd().milliamps()));
+              trips ? LightingFinding.RCD_TRIPS : LightingFinding.RCD_LEAKAGE,
+              most.name(),
+              leakage(most),
+              most.rcd().milliamps()));
     }
   }
 

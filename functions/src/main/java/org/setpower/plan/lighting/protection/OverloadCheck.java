@@ -116,7 +116,8 @@ final class OverloadCheck {
     if (cable.metres() <= SHORT && downstream <= rating.amps() * (1 + ROUNDING)) {
       return Finding.of(LightingFinding.OVERLOAD_SHORT, breaker, rating.amps(), downstream);
     }
-    return Finding.of(LightingFinding.OVERLOAD, breaker, rating.amps());
+    return Finding.of(
+        LightingFinding.OVERLOAD, breaker, rating.amps(), (double) RunRating.marked(cable));
   }
 
   /** A 19-pin cable on its usual breaker, laid singly: NEC 520.44, from memory; trade practice. */

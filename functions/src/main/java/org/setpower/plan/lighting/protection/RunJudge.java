@@ -142,7 +142,9 @@ public final class RunJudge {
     if (Flows.isCollapse(share)) {
       findings.add(Finding.of(LightingFinding.CANNOT_CARRY));
     } else if (share > settings.maxDrop() * (1 + 1e-9)) {
-      findings.add(Finding.of(LightingFinding.DROP_OVER, share, settings.maxDrop()));
+      findings.add(
+          Finding.of(
+              LightingFinding.DROP_OVER, share, settings.maxDrop(), Network.shown(most(node))));
     }
     return new State(
         cable,
@@ -183,6 +185,20 @@ public final class RunJudge {
               own.word(),
               LegWord.text(cable.node().legs())));
     }
+  }
+
+  /** The run between the source and the end of a run over which most is lost. */
+  private Node most(Node end) {
+    Node most = end;
+    double lost = 0;
+    for (Node n : end.path()) {
+      if (n.kind() == Node.Kind.RUN && n.parent() != null) {
+        double own = flows.dropShare(n, end.legs()) - flows.dropShare(n.parent(), end.legs());
+        most = own > lost ? n : most;
+        lost = Math.max(own, lost);
+      }
+    }
+    return most;
   }
 
   private double volts(Node node) {

@@ -128,14 +128,18 @@ public record RunRating(
     return heats && rule != RatingRule.NEC ? NEUTRAL_FACTOR : 1;
   }
 
+  /** Its temperature class, °C; the lowest where nothing is typed. */
+  static int marked(RunCable cable) {
+    return cable.typed().temperatureClass() == null
+        ? CableRating.LOWEST_CLASS
+        : cable.typed().temperatureClass().celsius();
+  }
+
   /** The table's or the maker's rating, derated alike; null where no table has the size. */
   private static Ampacity rate(
       RunCable cable, RatingRule rule, CableSize size, double air, int loaded) {
     Run typed = cable.typed();
-    int marked =
-        typed.temperatureClass() == null
-            ? CableRating.LOWEST_CLASS
-            : typed.temperatureClass().celsius();
+    int marked = marked(cable);
     Ampacity table =
         CableRating.find(rule, typed.type().method(), size, marked, air, loaded, cable.laid());
     if (typed.makersRating() == null || typed.ratingSource() == null) {
@@ -170,10 +174,7 @@ public record RunRating(
 
   /** The rating that another size would have in its place; NaN where no table has it. */
   double of(CableSize size, RunCable cable, double air, int loaded) {
-    int marked =
-        cable.typed().temperatureClass() == null
-            ? CableRating.LOWEST_CLASS
-            : cable.typed().temperatureClass().celsius();
+    int marked = marked(cable);
     try {
       Ampacity table =
           CableRating.find(

@@ -78,6 +78,7 @@ public final class SupplyJudge {
       findings.addAll(Network.trust(node.parent()));
     }
     over(node, findings);
+    outlets.fullLevel(node, findings);
     outlets
         .plugs()
         .finding(outlets.plugs().at(node) > 1 ? List.of(node) : List.of())
