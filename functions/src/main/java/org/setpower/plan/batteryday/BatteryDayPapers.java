@@ -5,6 +5,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.setpower.plan.batteryday.BatteryDayInputs.Position;
+import org.setpower.plan.batteryday.word.BatteryUse;
+import org.setpower.plan.batteryday.word.ScheduleEntry;
 import org.setpower.plan.common.Phrase;
 
 /** Words and rows of the papers. */

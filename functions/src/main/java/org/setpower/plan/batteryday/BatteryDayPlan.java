@@ -25,6 +25,7 @@ import org.setpower.plan.batteryday.simulation.DaySpec;
 import org.setpower.plan.batteryday.typed.BatteryAbsence;
 import org.setpower.plan.batteryday.typed.BatteryNumbers;
 import org.setpower.plan.batteryday.typed.ChargeAtCall;
+import org.setpower.plan.batteryday.word.BatteryUse;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.common.PlanModel;
 import org.setpower.plan.common.PlanResult;
@@ -247,7 +248,8 @@ public final class BatteryDayPlan {
   }
 
   private Set<Integer> numbers() {
-    return new TreeSet<>(new StockList(inputs, types, null, Map.of(), Map.of()).batteries().keySet());
+    return new TreeSet<>(
+        new StockList(inputs, types, null, Map.of(), Map.of()).batteries().keySet());
   }
 
   private void readAtCall(InputRow<AtCall> row, Set<Integer> known) {

@@ -4,6 +4,8 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.Arrays;
 import java.util.List;
+import org.setpower.plan.batteryday.word.BatteryUse;
+import org.setpower.plan.batteryday.word.ScheduleEntry;
 import org.setpower.plan.common.IssueRow;
 import org.setpower.plan.common.NumberForm;
 import org.setpower.plan.common.Phrase;

@@ -23,6 +23,8 @@ import org.setpower.plan.batteryday.simulation.DayOutcome;
 import org.setpower.plan.batteryday.simulation.UnitSpec;
 import org.setpower.plan.batteryday.typed.BatteryAbsence;
 import org.setpower.plan.batteryday.typed.BatteryNumbers;
+import org.setpower.plan.batteryday.word.BatteryUse;
+import org.setpower.plan.batteryday.word.ScheduleEntry;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.common.InputRows;
 import org.setpower.plan.common.IssueRow;
@@ -315,7 +317,8 @@ final class BatteryDayTables {
   }
 
   /**
-   * The hour until which a hot-swap plate stands on one battery after an event; null if it does not.
+   * The hour until which a hot-swap plate stands on one battery after an event; null if it does
+   * not.
    */
   private Double aloneUntil(int place) {
     List<DayEvent> events = outcome.events();
@@ -646,8 +649,7 @@ final class BatteryDayTables {
   private BatteryDayResults.RunResult run() {
     DayFrame day = plan.calendar().shown();
     return day == null
-        ? new BatteryDayResults.RunResult(
-            null, null, null, null, null, null, null, null, null)
+        ? new BatteryDayResults.RunResult(null, null, null, null, null, null, null, null, null)
         : new BatteryDayResults.RunResult(
             day.date(),
             day.location(),

@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import org.setpower.plan.batteryday.word.ScheduleEntry;
 import org.setpower.plan.common.PlanResult;
 import org.setpower.plan.common.Ranges;
 import org.setpower.plan.finding.Finding;

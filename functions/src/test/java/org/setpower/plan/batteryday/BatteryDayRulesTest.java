@@ -16,6 +16,8 @@ import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.setpower.plan.batteryday.word.BatteryUse;
+import org.setpower.plan.batteryday.word.ScheduleEntry;
 import org.setpower.plan.common.EnglishMessages;
 import org.setpower.plan.common.Phrase;
 import org.setpower.plan.common.PlanResult;

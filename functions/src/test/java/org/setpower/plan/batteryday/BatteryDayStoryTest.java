@@ -15,6 +15,7 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.setpower.plan.batteryday.simulation.DayEvent;
 import org.setpower.plan.batteryday.simulation.DayOutcome;
+import org.setpower.plan.batteryday.word.ScheduleEntry;
 import org.setpower.plan.common.PlanResult;
 import org.setpower.plan.common.Ranges;
 

@@ -12,6 +12,8 @@ import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.setpower.plan.batteryday.word.BatteryUse;
+import org.setpower.plan.batteryday.word.ScheduleEntry;
 import org.setpower.plan.common.Answer;
 import org.setpower.plan.common.EnglishMessages;
 import org.setpower.plan.common.PlanResult;
@@ -110,7 +112,8 @@ class BatteryDaySummerTest {
    */
   @Test
   void a_plate_says_from_when_to_when_it_stands_on_one_battery() {
-    Ranges plate = camera().set("positions", 1, "connection", "hot-swap").set("stock", 1, "owned", 3);
+    Ranges plate =
+        camera().set("positions", 1, "connection", "hot-swap").set("stock", 1, "owned", 3);
     List<BatteryDayResults.CardRow> card = plate.calculate().rows(BatteryDayResults.CARD);
     assertThat(card)
         .filteredOn(c -> c.on().isEmpty() && !c.off().isEmpty() && !c.isEnd())
@@ -128,7 +131,8 @@ class BatteryDaySummerTest {
   /** What goes on while nothing comes off is no change of one for another. */
   @Test
   void a_battery_put_on_a_plate_is_called_so() {
-    Ranges plate = camera().set("positions", 1, "connection", "hot-swap").set("stock", 1, "owned", 1);
+    Ranges plate =
+        camera().set("positions", 1, "connection", "hot-swap").set("stock", 1, "owned", 1);
     plate.set("stock", 1, "hired", 4, "inHandOn", day("2027-02-02"), "inHandFrom", at(9, 0));
     List<BatteryDayResults.ScheduleRow> rows = plate.calculate().rows(BatteryDayResults.SCHEDULE);
     List<BatteryDayResults.ScheduleRow> puts =
@@ -223,13 +227,16 @@ class BatteryDaySummerTest {
   /** Who types numbers on Today has them on the batteries. */
   @Test
   void numbers_that_are_typed_on_today_may_not_move() {
-    Ranges job = BatteryDaySamples.withP98(camera(), 3).row("atCall", "number", "B7", "charge", 0.9);
+    Ranges job =
+        BatteryDaySamples.withP98(camera(), 3).row("atCall", "number", "B7", "charge", 0.9);
     assertThat(found(row(job, 2).reasons(), BatteryDayFinding.NUMBERS_MOVE).arguments())
         .containsExactly("B6", 6.0);
     assertThat(row(job.set("stock", 2, "first", 6), 2).reasons()).isEmpty();
   }
 
-  /** 10 h take four batteries of about 2.9 h, 2 h take one: the job takes four, whatever is shown. */
+  /**
+   * 10 h take four batteries of about 2.9 h, 2 h take one: the job takes four, whatever is shown.
+   */
   @Test
   void fewest_batteries_of_all_dates() {
     Ranges job =
@@ -248,7 +255,8 @@ class BatteryDaySummerTest {
   void more_watts_and_chargers_than_a_list_holds_are_refused_in_words(
       String table, String name, String figure, String result, int room) {
     Ranges job = BatteryDaySamples.charger(camera(), "one", "P294", 1, 3);
-    Answer answer = new Answer(List.of(table + ".verdict", table + "." + result, table + ".reasons"), room);
+    Answer answer =
+        new Answer(List.of(table + ".verdict", table + "." + result, table + ".reasons"), room);
     for (int row = job.rows(table).size() + 1; row <= room; row++) {
       job.row(table, name, name + row, figure, 5);
     }

@@ -20,6 +20,7 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.setpower.plan.batteryday.word.ScheduleEntry;
 import org.setpower.plan.common.Answer;
 import org.setpower.plan.common.EnglishMessages;
 import org.setpower.plan.common.Messages;

@@ -59,7 +59,9 @@ public final class PlanNames {
   /** What the names of cells with the last printed row of a paper begin with. */
   public static final String PRINTED = "Printed_";
 
-  /** What the names begin with of papers whose tab is shown when they are printed with something. */
+  /**
+   * What the names begin with of papers whose tab is shown when they are printed with something.
+   */
   public static final String SHOWN = "Shown_";
 
   /** The cells with the units that may be picked: while figures are typed in some, only those. */

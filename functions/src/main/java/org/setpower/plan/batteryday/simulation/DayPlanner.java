@@ -37,13 +37,13 @@ public final class DayPlanner {
   private DayOutcome planned;
 
   /** Outcomes of dates that are not shown: an edit changes few of them. */
-  private static final Map<DayKey, DayOutcome> KEPT = new ConcurrentHashMap<>();
+  private static final Map<DaySpec.Key, DayOutcome> KEPT = new ConcurrentHashMap<>();
 
   private static final int MOST_KEPT = 60;
 
   /** A date that is not shown, as it is planned; it is not planned again. */
   public static DayOutcome ofOther(DaySpec day) {
-    DayKey key = DayKey.of(day, 0);
+    DaySpec.Key key = day.key(0);
     DayOutcome kept = KEPT.get(key);
     if (kept == null) {
       kept = new DayPlanner(day).plan();

@@ -70,4 +70,39 @@ public record DaySpec(
     return new DaySpec(
         call, until, air, shelf, breaks, near, units, others, used, supplies, now, found);
   }
+
+  /**
+   * All that a day without an hour of planning again depends on, so that what was calculated of it
+   * is found again: an edit changes few of a job's days.
+   *
+   * @param supplies none where nothing charges
+   * @param most the most batteries of a search; 0 without one
+   */
+  record Key(
+      double call,
+      double until,
+      AirTemperature air,
+      double shelf,
+      List<Pause> breaks,
+      double near,
+      List<UnitSpec> units,
+      List<BatterySpec> batteries,
+      List<ChargerSpec> chargers,
+      List<SupplySpec> supplies,
+      int most) {}
+
+  Key key(int most) {
+    return new Key(
+        call,
+        until,
+        air,
+        shelf,
+        breaks,
+        near,
+        units.stream().map(UnitWork::spec).toList(),
+        batteries,
+        chargers,
+        chargers.isEmpty() ? List.of() : supplies,
+        most);
+  }
 }

@@ -26,10 +26,10 @@ final class FewestSearch {
   private static final int MOST_KEPT = 1000;
 
   /** Results of the searches of the last plans, by all that they depend on. */
-  private static final Map<DayKey, Kept> KEPT = new ConcurrentHashMap<>();
+  private static final Map<DaySpec.Key, Kept> KEPT = new ConcurrentHashMap<>();
 
   /** The same of all types together: an edit of the stock or of Today changes none of them. */
-  private static final Map<DayKey, KeptTogether> TOGETHER = new ConcurrentHashMap<>();
+  private static final Map<DaySpec.Key, KeptTogether> TOGETHER = new ConcurrentHashMap<>();
 
   private final DaySpec day;
   private final Effort effort = new Effort(MOST_EFFORT);
@@ -130,7 +130,7 @@ final class FewestSearch {
    */
   private int leastOf(int type, List<ChargerSpec> chargers, int most) {
     DaySpec own = only(List.of(type), chargers);
-    DayKey key = DayKey.of(own, most);
+    DaySpec.Key key = own.key(most);
     Kept kept = KEPT.get(key);
     if (kept != null && kept.cost() < effort.left()) {
       effort.spend(kept.cost());
@@ -230,7 +230,7 @@ final class FewestSearch {
 
   private Map<Integer, Integer> keptTogether(
       DaySpec all, Map<Integer, Integer> alone, Map<Integer, Integer> enough) {
-    DayKey key = DayKey.of(all, 0);
+    DaySpec.Key key = all.key(0);
     KeptTogether kept = TOGETHER.get(key);
     if (kept == null || kept.cost() >= effort.left()) {
       long before = effort.left();

@@ -1,4 +1,4 @@
-package org.setpower.plan.batteryday;
+package org.setpower.plan.batteryday.word;
 
 import org.setpower.plan.batteryday.simulation.DayEvent;
 import org.setpower.plan.finding.ResultWord;
@@ -20,7 +20,7 @@ public enum ScheduleEntry implements ResultWord {
   private final String word;
 
   /** What an event of the day is on paper. */
-  static ScheduleEntry of(DayEvent event) {
+  public static ScheduleEntry of(DayEvent event) {
     boolean puts = event.what() == DayEvent.What.CHANGE && event.off().isEmpty();
     return puts ? PUT_ON : valueOf(event.what().name());
   }

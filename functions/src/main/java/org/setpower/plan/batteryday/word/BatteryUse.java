@@ -1,4 +1,4 @@
-package org.setpower.plan.batteryday;
+package org.setpower.plan.batteryday.word;
 
 import org.setpower.plan.finding.ResultWord;
 

@@ -1,0 +1,2 @@
+/** Words of the results of a battery day. */
+package org.setpower.plan.batteryday.word;
