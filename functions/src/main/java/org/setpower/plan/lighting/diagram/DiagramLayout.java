@@ -326,10 +326,12 @@ public final class DiagramLayout {
         x += column + BETWEEN;
         y = 0;
         column = 0;
-        if (x + wide > width) {
-          page++;
-          x = 0;
-        }
+      }
+      if (x > 0 && x + wide > width) { // also below a narrower one
+        page++;
+        x = 0;
+        y = 0;
+        column = 0;
       }
       int given = whole ? width : wide;
       placed.add(new Placed(part.panel(), page, x, y, given));
