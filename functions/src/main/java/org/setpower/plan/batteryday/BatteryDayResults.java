@@ -721,7 +721,7 @@ public final class BatteryDayResults {
           Integer entries,
       @Result(
               key = "attended",
-              heading = "Somebody at the chargers",
+              heading = "Chargers attended",
               from = {"tonight.from", "tonight.until"},
               rule = "The hours from wrap to the next call at which something charges.")
           Phrase attended) {}

@@ -151,6 +151,7 @@ public final class PowerBudget implements PlanTemplate {
                 .width("risk", 64)
                 .width("other", 18)
                 .width("reasons", 44)
+                .optional("risk", "other")
                 .shows("cost", "more", "co2", "heavier"),
             book.table("scenarios")
                 .titled("Scenarios")
