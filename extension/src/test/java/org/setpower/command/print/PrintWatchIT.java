@@ -34,6 +34,7 @@ import java.nio.file.Path;
 import java.util.Map;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -45,7 +46,12 @@ import org.setpower.command.export.PdfText;
 import org.setpower.office.Office;
 import org.setpower.uno.Uno;
 
-/** Who prints without having set print ranges gets the filled rows, and no blank pages. */
+/**
+ * Who prints without having set print ranges gets the filled rows, and no blank pages. In the
+ * newest office by night only: LibreOffice 26.8 sometimes ends when Java lets go of a shape after
+ * its document, and sometimes records heights of rows while a preview closes.
+ */
+@Tag("one-office")
 class PrintWatchIT {
   private static final Path EXAMPLE = Path.of("target/sheets/examples/battery-plan-example.ods");
   private static final Path QUOTE = Path.of("target/sheets/examples/rental-quote-example.ods");
