@@ -29,6 +29,7 @@ import org.setpower.command.message.FallibleAction;
 import org.setpower.plan.lighting.diagram.DiagramPage;
 import org.setpower.plan.lighting.diagram.Element;
 import org.setpower.plan.lighting.diagram.Ink;
+import org.setpower.uno.HeldShapes;
 import org.setpower.uno.Uno;
 
 /** Draws elements with the office's own shapes; those of a page are one group. */
@@ -83,7 +84,7 @@ final class DiagramShapes {
   private void removeFormer() throws Exception {
     XIndexAccess shapes = Uno.as(XIndexAccess.class, onto);
     for (int i = shapes.getCount() - 1; i >= 0; i--) {
-      XShape shape = Uno.as(XShape.class, shapes.getByIndex(i));
+      XShape shape = HeldShapes.hold(shapes.getByIndex(i));
       if (isOurs(shape)) {
         Uno.as(XShapes.class, onto).remove(shape);
       }
@@ -98,13 +99,13 @@ final class DiagramShapes {
   private void draw(DiagramPage page, int number, Point where) throws Exception {
     corner = where;
     made.clear();
-    Object group = group();
+    XShape group = group();
     into = Uno.as(XShapes.class, group);
     notUndone(
         () -> {
           // tied to the tab, not to a cell, which moves it
           Uno.set(group, "Anchor", sheet);
-          Uno.as(XShape.class, group).setPosition(corner);
+          group.setPosition(corner);
           fill(page);
           Uno.set(group, "Name", NAME + " " + number);
           Uno.set(group, "Title", page.title());
@@ -137,11 +138,11 @@ final class DiagramShapes {
   }
 
   /** A group of an empty shape; Undo leaves that shape on the tab, the next drawing takes it. */
-  private Object group() throws Exception {
+  private XShape group() throws Exception {
     XShape former = looseSeed();
     XShape seed =
         former == null
-            ? Uno.as(XShape.class, book.factory().createInstance("com.sun.star.drawing.LineShape"))
+            ? HeldShapes.hold(book.factory().createInstance("com.sun.star.drawing.LineShape"))
             : former;
     notUndone(
         () -> {
@@ -155,13 +156,13 @@ final class DiagramShapes {
     // a document does not make collections of shapes, the office does
     XShapes all = desk.service(XShapes.class, "com.sun.star.drawing.ShapeCollection");
     all.add(seed);
-    return Uno.as(XShapeGrouper.class, onto).group(all);
+    return HeldShapes.hold(Uno.as(XShapeGrouper.class, onto).group(all));
   }
 
   private XShape looseSeed() throws Exception {
     XIndexAccess shapes = Uno.as(XIndexAccess.class, onto);
     for (int i = 0; i < shapes.getCount(); i++) {
-      XShape shape = Uno.as(XShape.class, shapes.getByIndex(i));
+      XShape shape = HeldShapes.hold(shapes.getByIndex(i));
       if (SEED.equals(Uno.get(shape, "Name"))) {
         return shape;
       }
@@ -219,8 +220,7 @@ final class DiagramShapes {
   }
 
   private XShape shape(String kind) throws Exception {
-    XShape shape =
-        Uno.as(XShape.class, book.factory().createInstance("com.sun.star.drawing." + kind));
+    XShape shape = HeldShapes.hold(book.factory().createInstance("com.sun.star.drawing." + kind));
     into.add(shape);
     made.add(shape);
     return shape;

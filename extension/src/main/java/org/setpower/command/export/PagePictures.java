@@ -16,6 +16,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.setpower.command.CommandContext;
 import org.setpower.command.document.CalcDocument;
+import org.setpower.uno.HeldShapes;
 import org.setpower.uno.Uno;
 
 /** Pictures of a letterhead. */
@@ -29,7 +30,7 @@ public final class PagePictures {
       CalcDocument book, XSpreadsheet sheet, XGraphic picture, Size size, int row, int margin)
       throws Exception {
     Point at = (Point) Uno.get(sheet.getCellByPosition(0, row), "Position");
-    XShape shape = Uno.as(XShape.class, book.factory().createInstance(SHAPE));
+    XShape shape = HeldShapes.hold(book.factory().createInstance(SHAPE));
     page(sheet).add(shape);
     shape.setSize(size);
     shape.setPosition(new Point(at.X + margin, at.Y + margin));
@@ -43,7 +44,7 @@ public final class PagePictures {
     XDrawPage page = page(sheet);
     List<XShape> pictures = new ArrayList<>();
     for (int i = 0; i < page.getCount(); i++) {
-      XShape shape = Uno.as(XShape.class, page.getByIndex(i));
+      XShape shape = HeldShapes.hold(page.getByIndex(i));
       boolean isPicture = Uno.as(XServiceInfo.class, shape).supportsService(SHAPE);
       if (isPicture && shape.getPosition().Y < limit) {
         pictures.add(shape);

@@ -28,6 +28,7 @@ import org.setpower.command.document.CalcDocument;
 import org.setpower.plan.common.InputTable;
 import org.setpower.plan.common.ResultTable;
 import org.setpower.templates.layout.PlanLayout;
+import org.setpower.uno.HeldShapes;
 import org.setpower.uno.Uno;
 
 /**
@@ -197,7 +198,7 @@ public final class PrintRangeFitter {
                 chart.cells().StartRow,
                 chart.cells().EndColumn,
                 chart.cells().EndRow);
-        Uno.as(XShape.class, shapes.getByIndex(chart.index()))
+        HeldShapes.hold(shapes.getByIndex(chart.index()))
             .setPosition((Point) Uno.get(over, "Position"));
       }
     }
@@ -303,7 +304,7 @@ public final class PrintRangeFitter {
     XIndexAccess shapes =
         Uno.as(XIndexAccess.class, Uno.as(XDrawPageSupplier.class, sheet).getDrawPage());
     for (int i = 0; i < shapes.getCount(); i++) {
-      XShape shape = Uno.as(XShape.class, shapes.getByIndex(i));
+      XShape shape = HeldShapes.hold(shapes.getByIndex(i));
       int top = shape.getPosition().Y;
       int bottom = top + shape.getSize().Height - 100;
       shown.set(rowAt(sheet, top + 100, all), rowAt(sheet, bottom, all) + 1);
