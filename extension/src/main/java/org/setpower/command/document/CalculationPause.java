@@ -27,38 +27,11 @@ final class CalculationPause {
 
   /** What stands first in an undo step, so that it is undone last. */
   XUndoAction first(String title) {
-    return new Action(title, this::begin, this::end);
+    return new StepEnd(title, this::begin, this::end);
   }
 
   /** What stands last in an undo step, so that it is undone first. */
   XUndoAction last(String title) {
-    return new Action(title, this::end, this::begin);
-  }
-
-  private static final class Action implements XUndoAction {
-    private final String title;
-    private final Runnable redo;
-    private final Runnable undo;
-
-    Action(String title, Runnable redo, Runnable undo) {
-      this.title = title;
-      this.redo = redo;
-      this.undo = undo;
-    }
-
-    @Override
-    public String getTitle() {
-      return title;
-    }
-
-    @Override
-    public void undo() {
-      undo.run();
-    }
-
-    @Override
-    public void redo() {
-      redo.run();
-    }
+    return new StepEnd(title, this::end, this::begin);
   }
 }

@@ -26,6 +26,46 @@ public final class UndoStep {
     }
   }
 
+  /** As {@link #in}, of writing that sets heights of rows too. */
+  public static void inWithHeights(CalcDocument book, String title, FallibleAction writing)
+      throws Exception {
+    in(book, title, () -> withHeights(book, title, writing));
+  }
+
+  /**
+   * Heights of rows that belong to the last step, undone and done again with it. The list of steps
+   * cannot be locked instead: the office unlocks it while it sets the heights.
+   *
+   * @param title of that step; where another came after it, the heights are a step of their own
+   */
+  public static void asPartOf(CalcDocument book, String title, FallibleAction writing)
+      throws Exception {
+    XUndoManager undo = Uno.as(XUndoManagerSupplier.class, book.document()).getUndoManager();
+    String[] steps = undo.getAllUndoActionTitles();
+    if (steps.length == 0 || !steps[0].equals(say(title))) {
+      inWithHeights(book, title, writing);
+      return;
+    }
+    undo.enterHiddenUndoContext();
+    try {
+      withHeights(book, title, writing);
+    } finally {
+      undo.leaveUndoContext();
+    }
+  }
+
+  private static void withHeights(CalcDocument book, String title, FallibleAction writing)
+      throws Exception {
+    XUndoManager undo = Uno.as(XUndoManagerSupplier.class, book.document()).getUndoManager();
+    SheetLocks locks = new SheetLocks(book);
+    undo.addUndoAction(locks.first(say(title)));
+    try {
+      writing.run();
+    } finally {
+      undo.addUndoAction(locks.last(say(title)));
+    }
+  }
+
   /**
    * Part of a step that writes many cells: neither writing nor undoing it calculates after each.
    */

@@ -2,8 +2,6 @@ package org.setpower.command.print;
 
 import com.sun.star.awt.Size;
 import com.sun.star.container.XNameAccess;
-import com.sun.star.document.XUndoManager;
-import com.sun.star.document.XUndoManagerSupplier;
 import com.sun.star.lang.XComponent;
 import com.sun.star.sheet.XCellRangeAddressable;
 import com.sun.star.sheet.XSheetCellCursor;
@@ -19,14 +17,15 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.setpower.command.document.CalcDocument;
-import org.setpower.command.message.FallibleAction;
+import org.setpower.command.document.UndoStep;
 import org.setpower.templates.layout.PlanNames;
 import org.setpower.uno.Uno;
 
 /**
  * Blank rows between others, as of tables that stand above something else, hidden while a document
  * is printed, so that what follows is not pushed to another page. They are shown again at once: on
- * the screen a row that fills later must not be missing. Neither is a step of undo.
+ * the screen a row that fills later must not be missing. Both belong to the step of undo that sets
+ * print ranges.
  */
 final class BlankRows {
   private static final int LINE = 480; // of 10 pt in 1/100 mm
@@ -73,16 +72,13 @@ final class BlankRows {
         rows.set(blank, isVisible(sheet, blank));
       }
     }
-    unrecorded(
-        () -> {
-          for (int first = rows.nextSetBit(0); first >= 0; ) {
-            int end = rows.nextClearBit(first);
-            Object run = rows(sheet, first, end - 1);
-            Uno.set(run, "IsVisible", false);
-            hidden.add(run);
-            first = rows.nextSetBit(end);
-          }
-        });
+    for (int first = rows.nextSetBit(0); first >= 0; ) {
+      int end = rows.nextClearBit(first);
+      Object run = rows(sheet, first, end - 1);
+      Uno.set(run, "IsVisible", false);
+      hidden.add(run);
+      first = rows.nextSetBit(end);
+    }
     return rows;
   }
 
@@ -111,7 +107,7 @@ final class BlankRows {
     Object line = rows(sheet, row, row);
     Object height = Uno.get(line, "Height");
     if (needed > 0 && needed < (int) height) {
-      unrecorded(() -> Uno.set(line, "Height", needed));
+      Uno.set(line, "Height", needed);
       tightened.put(line, height);
     }
   }
@@ -133,7 +129,12 @@ final class BlankRows {
 
   /** Shows them again. */
   void show() throws Exception {
-    unrecorded(
+    if (hidden.isEmpty() && tightened.isEmpty()) {
+      return;
+    }
+    UndoStep.asPartOf(
+        book,
+        FitPrintCommand.TITLE,
         () -> {
           for (Object run : hidden) {
             Uno.set(run, "IsVisible", true);
@@ -144,16 +145,6 @@ final class BlankRows {
         });
     hidden.clear();
     tightened.clear();
-  }
-
-  private void unrecorded(FallibleAction change) throws Exception {
-    XUndoManager undo = Uno.as(XUndoManagerSupplier.class, book.document()).getUndoManager();
-    undo.lock();
-    try {
-      change.run();
-    } finally {
-      undo.unlock();
-    }
   }
 
   private static boolean isVisible(XSpreadsheet sheet, int row) throws Exception {

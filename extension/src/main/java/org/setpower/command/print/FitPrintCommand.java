@@ -14,7 +14,7 @@ import org.setpower.ui.MessageBoxes;
 
 /** Ends what is printed at the last filled row of each table. */
 public final class FitPrintCommand implements Command {
-  private static final String TITLE = "Set print ranges to filled rows";
+  static final String TITLE = "Set print ranges to filled rows";
 
   @Override
   public void runInteractive(CommandContext desk) throws Exception {
@@ -42,7 +42,7 @@ public final class FitPrintCommand implements Command {
       throw new UserMessageException("This document was not made from a sheet of Set Power.");
     }
     int[] sheets = new int[1];
-    UndoStep.in(
+    UndoStep.inWithHeights(
         book,
         TITLE,
         () -> {

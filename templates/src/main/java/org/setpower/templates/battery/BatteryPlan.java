@@ -33,6 +33,7 @@ public final class BatteryPlan implements PlanTemplate {
               "Batteries and chargers for shooting days: how many are enough, when each is changed,"
                   + " where it charges.")
           .unitsBy("project.units", "US")
+          .closedUp()
           .basis("run.day");
 
   private final PlanList hours =
