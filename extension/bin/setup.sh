@@ -88,7 +88,7 @@ find_jdk() {
   for home in "$JAVA_HOME" "$(dirname "$(dirname "$(readlink -f "$(command -v javac)")")")" \
     /usr/lib/jvm/* /Library/Java/JavaVirtualMachines/*/Contents/Home; do
     [ -x "$home/bin/javac" ] || continue
-    version=$("$home/bin/javac" -version 2>&1 | sed 's/^javac \([0-9]*\).*/\1/')
+    version=$("$home/bin/javac" -version 2>&1 | sed -n 's/^javac \([0-9]*\).*/\1/p')
     if [ "$version" -ge 17 ] 2>/dev/null; then
       export JAVA_HOME=$home
       return 0
