@@ -2,26 +2,21 @@ package org.setpower.command.export;
 
 import com.sun.star.awt.Point;
 import com.sun.star.awt.Size;
-import com.sun.star.beans.XPropertySet;
 import com.sun.star.container.XIndexAccess;
 import com.sun.star.container.XNameAccess;
 import com.sun.star.container.XNamed;
 import com.sun.star.document.XDocumentProperties;
 import com.sun.star.document.XDocumentPropertiesSupplier;
 import com.sun.star.drawing.XShape;
-import com.sun.star.lang.Locale;
 import com.sun.star.sheet.XCellRangeAddressable;
+import com.sun.star.sheet.XCellRangeData;
 import com.sun.star.sheet.XHeaderFooterContent;
 import com.sun.star.sheet.XPrintAreas;
 import com.sun.star.sheet.XSheetCellCursor;
 import com.sun.star.sheet.XSheetCellRange;
-import com.sun.star.sheet.XSheetCondition;
 import com.sun.star.sheet.XSpreadsheet;
-import com.sun.star.style.XStyle;
 import com.sun.star.style.XStyleFamiliesSupplier;
-import com.sun.star.table.BorderLine2;
 import com.sun.star.table.CellContentType;
-import com.sun.star.table.CellHoriJustify;
 import com.sun.star.table.CellRangeAddress;
 import com.sun.star.table.CellVertJustify2;
 import com.sun.star.table.XCell;
@@ -29,15 +24,11 @@ import com.sun.star.table.XCellRange;
 import com.sun.star.table.XColumnRowRange;
 import com.sun.star.text.XText;
 import com.sun.star.text.XTextContent;
-import com.sun.star.uno.Any;
 import com.sun.star.uno.Exception;
 import com.sun.star.util.XMergeable;
-import com.sun.star.util.XNumberFormats;
-import com.sun.star.util.XNumberFormatsSupplier;
+import java.util.BitSet;
 import java.util.List;
 import java.util.Map;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.setpower.command.CommandContext;
 import org.setpower.command.document.CalcDocument;
 import org.setpower.plan.quote.LineKind;
@@ -48,19 +39,6 @@ import org.setpower.uno.Uno;
  * of the document it comes from. Rows that show nothing are left out.
  */
 final class ClientPage {
-  /** What is taken over of the look of a cell. */
-  private static final List<String> LOOK =
-      List.of(
-          "CharFontName",
-          "CharHeight",
-          "CharWeight",
-          "CharColor",
-          "CellBackColor",
-          "HoriJustify",
-          "VertJustify",
-          "IsTextWrapped",
-          "ShrinkToFit");
-
   /** What is taken over of a page. */
   private static final List<String> PAGE =
       List.of(
@@ -77,8 +55,6 @@ final class ClientPage {
           "FooterIsOn",
           "FirstPageNumber");
 
-  private static final Pattern WORD = Pattern.compile("=\"([^\"]*)\"");
-  private static final Pattern DECIMALS = Pattern.compile("Money_decimals=(\\d)");
   private static final int LINE = 480; // of 10 pt in 1/100 mm
   private static final double LETTERS = 0.0058; // of 10 pt a 1/100 mm, on the safe side
   private static final int BLANK = 450;
@@ -92,7 +68,7 @@ final class ClientPage {
   private final CalcDocument to;
   private final XSpreadsheet page;
   private final Map<Integer, String> kinds;
-  private final int decimals;
+  private final CellLooks looks;
   private int next;
   private int sums;
   private int terms;
@@ -116,7 +92,7 @@ final class ClientPage {
     this.tab = tab;
     this.to = to;
     this.kinds = kinds;
-    this.decimals = decimals;
+    looks = new CellLooks(from, to, decimals);
     page = to.sheet(0);
   }
 
@@ -136,8 +112,9 @@ final class ClientPage {
       Uno.set(column(page, column), "Width", Uno.get(column(tab, column), "Width"));
     }
     boolean gap = false;
+    BitSet shown = shown(used);
     for (int row = first; row <= used.EndRow; row++) {
-      if (isBlank(row, used.EndColumn)) {
+      if (!shown.get(row)) {
         gap = true;
       } else {
         if (gap && next > 0) {
@@ -241,13 +218,20 @@ final class ClientPage {
     return Uno.as(XColumnRowRange.class, sheet).getColumns().getByIndex(column);
   }
 
-  private boolean isBlank(int row, int last) throws Exception {
-    for (int column = 0; column <= last; column++) {
-      if (!CalcDocument.shown(tab.getCellByPosition(column, row)).isEmpty()) {
-        return false;
+  /** Rows of the tab that show something. */
+  private BitSet shown(CellRangeAddress used) throws Exception {
+    XCellRange all = tab.getCellRangeByPosition(0, 0, used.EndColumn, used.EndRow);
+    Object[][] values = Uno.as(XCellRangeData.class, all).getDataArray();
+    BitSet shown = new BitSet();
+    for (int row = 0; row < values.length; row++) {
+      for (int column = 0; column < values[row].length && !shown.get(row); column++) {
+        shown.set(
+            row,
+            !values[row][column].equals("")
+                && !CalcDocument.shown(tab.getCellByPosition(column, row)).isEmpty());
       }
     }
-    return true;
+    return shown;
   }
 
   private void row(int row, int last) throws Exception {
@@ -270,7 +254,7 @@ final class ClientPage {
       } else if (!text.isEmpty()) {
         Uno.as(XText.class, target).setString(text);
       }
-      dress(style(cell, row), target);
+      looks.dress(cell, kinds.get(row), target);
       if (at.EndColumn > column) {
         merged = true;
         XCellRange all = page.getCellRangeByPosition(column, next, at.EndColumn, next);
@@ -314,76 +298,10 @@ final class ClientPage {
     Uno.set(rows, "Height", height);
   }
 
-  /** What gives a cell its look now: its own style, or the one that a condition puts on it. */
-  private Object style(XCell cell, int row) throws Exception {
-    XIndexAccess conditions = Uno.as(XIndexAccess.class, Uno.get(cell, "ConditionalFormat"));
-    for (int i = 0; i < conditions.getCount(); i++) {
-      Object entry = conditions.getByIndex(i);
-      String formula = Uno.as(XSheetCondition.class, entry).getFormula1();
-      Matcher word = WORD.matcher(formula);
-      Matcher digits = DECIMALS.matcher(formula);
-      boolean hasWord = word.find();
-      boolean hasDigits = digits.find();
-      boolean applies =
-          (hasWord || hasDigits)
-              && (!hasWord || word.group(1).equals(kinds.get(row)))
-              && (!hasDigits || Integer.parseInt(digits.group(1)) == decimals);
-      if (applies) {
-        String name = Uno.as(com.sun.star.sheet.XSheetConditionalEntry.class, entry).getStyleName();
-        return family(from, "CellStyles").getByName(name);
-      }
-    }
-    return cell;
-  }
-
   private static XNameAccess family(CalcDocument book, String name) throws Exception {
     return Uno.as(
         XNameAccess.class,
         Uno.as(XStyleFamiliesSupplier.class, book.document()).getStyleFamilies().getByName(name));
-  }
-
-  private void dress(Object like, XCell target) throws Exception {
-    for (String property : LOOK) {
-      Object value = value(like, property);
-      if (value != null) {
-        Uno.set(target, property, value);
-      }
-    }
-    // 7.4 draws the indent of numbers below each other in some rows only
-    Object justified = value(like, "HoriJustify");
-    if (justified != CellHoriJustify.RIGHT && value(like, "ParaIndent") != null) {
-      Uno.set(target, "ParaIndent", value(like, "ParaIndent"));
-    }
-    if (value(like, "BottomBorder2") instanceof BorderLine2 line && line.LineWidth > 0) {
-      Uno.set(target, "BottomBorder2", line);
-    }
-    XNumberFormats formats =
-        Uno.as(XNumberFormatsSupplier.class, from.document()).getNumberFormats();
-    Object number = value(like, "NumberFormat");
-    if (number == null) {
-      return;
-    }
-    // a style gives it as an unsigned number, which Java UNO leaves in an Any
-    Object key = number instanceof Any any ? any.getObject() : number;
-    XPropertySet format = formats.getByKey((Integer) key);
-    Locale locale = (Locale) format.getPropertyValue("Locale");
-    String code = (String) format.getPropertyValue("FormatString");
-    XNumberFormats own = Uno.as(XNumberFormatsSupplier.class, to.document()).getNumberFormats();
-    int known = own.queryKey(code, locale, false);
-    Uno.set(target, "NumberFormat", known >= 0 ? known : own.addNew(code, locale));
-  }
-
-  /** A property of a cell or a style; a style that does not set it has it from its parent. */
-  private Object value(Object like, String property) throws Exception {
-    Object value = Uno.get(like, property);
-    if (value != null) {
-      return value;
-    }
-    XStyle style = Uno.as(XStyle.class, like);
-    XNameAccess styles = family(from, "CellStyles");
-    return style != null && styles.hasByName(style.getParentStyle())
-        ? value(styles.getByName(style.getParentStyle()), property)
-        : null;
   }
 
   private void look() throws Exception {
