@@ -88,6 +88,9 @@ public final class PlanNames {
   /** The first column of the answer. */
   public static final int ANSWER = 3;
 
+  /** What its call begins with in a file, whatever language the office speaks. */
+  private static final String STORED = "ORG.SETPOWER.FUNCTIONS.PLAN";
+
   /** A longer call is read by nobody. */
   private static final int MOST_LETTERS = 250;
 
@@ -172,7 +175,11 @@ public final class PlanNames {
   }
 
   private String call(Function<InputTable<?>, String> argument) {
-    return "PLAN."
+    return call("PLAN.", argument);
+  }
+
+  private String call(String function, Function<InputTable<?>, String> argument) {
+    return function
         + workbook.model().name().toUpperCase(Locale.ROOT)
         + "("
         + handed("Answer")
@@ -184,7 +191,7 @@ public final class PlanNames {
 
   /** Whether the call has the names of the tables themselves, or shorter ones. */
   boolean isShort() {
-    return call(t -> handed(range(t.key()))).length() <= MOST_LETTERS;
+    return call(STORED, t -> handed(range(t.key()))).length() <= MOST_LETTERS;
   }
 
   /** A cell in error must not take the whole call with it. */

@@ -149,8 +149,13 @@ class PlanWorkbookTest {
       Map<String, String> formulas = layout.formulas().all();
       assertThat(formulas.values())
           .isNotEmpty()
-          .allSatisfy(f -> assertThat(f).hasSizeLessThanOrEqualTo(MOST_LETTERS));
+          .allSatisfy(f -> assertThat(stored(f)).hasSizeLessThanOrEqualTo(MOST_LETTERS));
     }
+  }
+
+  /** As a file holds it: with the names of functions that are the same in every language. */
+  private static String stored(String formula) {
+    return formula.replaceAll("\\b(PLAN|SHEET|LINK)\\.(?=[A-Z]+\\()", "ORG.SETPOWER.FUNCTIONS.$1");
   }
 
   @Test
