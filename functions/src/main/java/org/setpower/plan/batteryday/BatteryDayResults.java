@@ -1366,7 +1366,7 @@ public final class BatteryDayResults {
           Integer stopped,
       @Result(
               key = "notReady",
-              heading = "Not full at the next call",
+              heading = "Not full in time",
               unit = "pcs",
               from = "tonight.ready",
               rule =

@@ -33,6 +33,9 @@ class PlanWorkbookTest {
   private static final int MOST_TABS = 7;
   private static final int MOST_LETTERS = 250;
 
+  /** Of 7 points across a page, in bold. */
+  private static final int FIGURE_LETTERS = 128;
+
   static Stream<PlanWorkbook> workbooks() {
     return TemplateRegistry.plans().stream().map(PlanTemplate::workbook);
   }
@@ -150,6 +153,25 @@ class PlanWorkbookTest {
       assertThat(formulas.values())
           .isNotEmpty()
           .allSatisfy(f -> assertThat(stored(f)).hasSizeLessThanOrEqualTo(MOST_LETTERS));
+    }
+  }
+
+  /** A label that is longer shrinks to letters of less than 7 points. */
+  @ParameterizedTest
+  @MethodSource("workbooks")
+  void labels_of_figures_can_be_read_in_every_language(PlanWorkbook workbook) {
+    for (String language : MessageCatalog.files()) {
+      MessageCatalog words = MessageCatalog.in(language, MessageCatalog.Speaker.SHEETS);
+      workbook
+          .parts(PlanFigures.class)
+          .filter(f -> f.across() > 0)
+          .forEach(
+              f ->
+                  assertThat(f.columns())
+                      .extracting(c -> InputCells.heading(workbook.result(c), words))
+                      .as(language)
+                      .allSatisfy(
+                          l -> assertThat(l).hasSizeLessThanOrEqualTo(FIGURE_LETTERS / f.across())));
     }
   }
 
