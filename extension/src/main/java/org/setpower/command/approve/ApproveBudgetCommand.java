@@ -10,7 +10,6 @@ import com.sun.star.uno.Exception;
 import java.math.BigDecimal;
 import java.text.NumberFormat;
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
 import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.Locale;
@@ -27,6 +26,7 @@ import org.setpower.plan.budget.BudgetPlan;
 import org.setpower.plan.common.InputColumn;
 import org.setpower.plan.common.InputTable;
 import org.setpower.plan.common.Messages;
+import org.setpower.text.DateText;
 import org.setpower.ui.MessageBoxes;
 import org.setpower.uno.Uno;
 
@@ -194,6 +194,6 @@ public final class ApproveBudgetCommand implements Command {
   }
 
   private static String shown(LocalDate day) {
-    return DateTimeFormatter.ofPattern("d MMM uuuu", locale()).format(day);
+    return DateText.of(day, locale());
   }
 }

@@ -3,7 +3,6 @@ package org.setpower.command.bringin;
 import static org.setpower.command.message.CommandMessages.say;
 
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -13,6 +12,7 @@ import org.setpower.command.message.CommandMessages;
 import org.setpower.plan.common.InputColumn;
 import org.setpower.plan.common.NumberForm;
 import org.setpower.plan.transfer.TransferChange;
+import org.setpower.text.DateText;
 
 /**
  * A difference as a user reads it.
@@ -81,7 +81,7 @@ record Difference(TransferChange change, String sentence) {
       return say("blank");
     }
     if (value instanceof LocalDate date) {
-      return DateTimeFormatter.ofPattern("d MMM uuuu", locale()).format(date);
+      return DateText.of(date, locale());
     }
     if (value instanceof Double number) {
       boolean isShare = column.form() == NumberForm.SHARE || column.form() == NumberForm.FINE_SHARE;

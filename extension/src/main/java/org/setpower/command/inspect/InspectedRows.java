@@ -21,7 +21,6 @@ import com.sun.star.util.XNumberFormatsSupplier;
 import com.sun.star.util.XProtectable;
 import com.sun.star.view.XSelectionSupplier;
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -43,6 +42,7 @@ import org.setpower.plan.finding.Finding;
 import org.setpower.plan.register.Condition;
 import org.setpower.plan.register.Inspection;
 import org.setpower.plan.register.RegisterPlan;
+import org.setpower.text.DateText;
 import org.setpower.uno.Uno;
 
 /** Rows of a register that are to be marked as inspected. The plan says which may be. */
@@ -281,6 +281,6 @@ final class InspectedRows {
   }
 
   private static String shown(LocalDate day) {
-    return DateTimeFormatter.ofPattern("d MMM uuuu", locale()).format(day);
+    return DateText.of(day, locale());
   }
 }

@@ -4,7 +4,6 @@ import static org.setpower.command.message.CommandMessages.say;
 
 import com.sun.star.uno.Exception;
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -24,6 +23,7 @@ import org.setpower.plan.finding.Finding;
 import org.setpower.plan.finding.Verdict;
 import org.setpower.registry.FunctionSpec;
 import org.setpower.registry.groups.FunctionRegistry;
+import org.setpower.text.DateText;
 
 /** Traces the results of a plan, from typed cells over other results to the figure. */
 final class PlanTracer {
@@ -152,7 +152,7 @@ final class PlanTracer {
   }
 
   private String date(LocalDate date) {
-    return DateTimeFormatter.ofPattern("d MMM uuuu", locale).format(date);
+    return DateText.of(date, locale);
   }
 
   private InputColumn column(String path) {

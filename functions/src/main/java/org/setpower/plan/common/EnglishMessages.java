@@ -21,6 +21,7 @@ import java.util.Properties;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import org.setpower.plan.finding.Finding;
+import org.setpower.text.DateText;
 
 /**
  * The English sentences, from {@code findings.properties}. Numbers and dates are written as the
@@ -131,10 +132,10 @@ public class EnglishMessages implements Messages {
       return sentence(finding, locale);
     }
     if (argument instanceof LocalDate date) {
-      return DateTimeFormatter.ofPattern(dayOf(locale) + " MMM uuuu", locale).format(date);
+      return DateText.of(date, locale);
     }
     if (argument instanceof MonthDay day) {
-      return DateTimeFormatter.ofPattern(dayOf(locale) + " MMM", locale).format(day);
+      return DateText.of(day, locale);
     }
     if (argument instanceof BigDecimal amount) {
       // money: as many digits as its currency has
@@ -147,10 +148,5 @@ public class EnglishMessages implements Messages {
       return DateTimeFormatter.ofPattern("HH:mm", locale).format(time);
     }
     return argument;
-  }
-
-  /** In German the day of a date is an ordinal number, with a point. */
-  private static String dayOf(Locale locale) {
-    return locale.getLanguage().equals("de") ? "d." : "d";
   }
 }

@@ -101,7 +101,9 @@ public final class PlanFormulas {
    * of the document's language, which TEXT does not know by itself.
    */
   public String today() {
-    return "TEXT(TODAY();\"[$-" + MONTHS.get(layout.words().tag()) + "]d mmm yyyy\")";
+    String tag = layout.words().tag();
+    String day = tag.equals("de") ? "d\\." : "d"; // an ordinal number
+    return "TEXT(TODAY();\"[$-" + MONTHS.get(tag) + "]" + day + " mmm yyyy\")";
   }
 
   private String rows(PlanList list) {

@@ -3,7 +3,6 @@ package org.setpower.plan.lighting.diagram;
 import java.text.DecimalFormat;
 import java.text.DecimalFormatSymbols;
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -15,6 +14,7 @@ import org.setpower.plan.lighting.input.CableType;
 import org.setpower.plan.lighting.input.LegWord;
 import org.setpower.plan.lighting.input.MeasureSystem;
 import org.setpower.plan.lighting.input.NeutralBond;
+import org.setpower.text.DateText;
 import org.setpower.text.MessageCatalog;
 
 /** Writes names and figures as the language and the units of a document have them. */
@@ -52,7 +52,7 @@ final class DiagramTexts {
   }
 
   String date(LocalDate date) {
-    return DateTimeFormatter.ofPattern("d MMM uuuu", locale).format(date);
+    return DateText.of(date, locale);
   }
 
   /** Sentences of stops, each behind the word. */
