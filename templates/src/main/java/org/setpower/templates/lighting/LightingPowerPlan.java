@@ -266,7 +266,9 @@ public final class LightingPowerPlan implements PlanTemplate {
                         "to")
                     .width("tick", 14)
                     .width("item", 38)
-                    .width("to", 40)),
+                    .width("on", 18)
+                    .width("off", 18)
+                    .width("to", 56)),
         PlanTab.of(
                 "Battery stock",
                 "One row for each type of battery, then one for each kind of charger. A charger is"
@@ -397,12 +399,12 @@ public final class LightingPowerPlan implements PlanTemplate {
                         "outlet")
                     .width("name", 32)
                     .width("location", 32)
-                    .width("electrician", 40)
+                    .width("electrician", 32)
                     .width("size", 16)
-                    .width("breaker", 32)
+                    .width("breaker", 24)
                     .width("rcd", 24)
-                    .width("outlet", 56)
-                    .tall(2),
+                    .width("outlet", 72)
+                    .tall(3),
                 book.list(
                         "Load and bonding",
                         2,
