@@ -22,6 +22,7 @@ import org.setpower.plan.common.Ranges;
 import org.setpower.plan.finding.CommonFinding;
 import org.setpower.plan.finding.Verdict;
 import org.setpower.plan.lighting.battery.BatteryResults;
+import org.setpower.plan.lighting.result.GeneratorPapers;
 import org.setpower.plan.lighting.result.LightingPapers;
 
 /** One night is one night: a time before Call belongs to the next morning. */
@@ -243,5 +244,32 @@ class LightingNightTest {
     // the other date does not narrow what may be meant
     Ranges plan = onGenerator(50).set("loads", 1, "toDay", "1.2.27", "fromDay", day("2031-01-01"));
     assertThat(supply(plan, 2).amps2()).isPositive();
+  }
+
+  /** On its second day the generator stands still: no figure of the first day is on its sheet. */
+  @Test
+  void the_sheet_of_a_generator_that_is_off_on_the_day_shown_says_so() {
+    Ranges plan =
+        onGenerator(50)
+            .row("days", "date", day("2027-02-02"), "call", clock(7, 0), "wrap", clock(18, 0))
+            .set("loads", 1, "toDay", day("2027-02-01"))
+            .set("generators", 1, "toDay", day("2027-02-01"));
+    assertThat(sheet(plan).amps2()).isPositive();
+    assertThat(sheet(plan).share()).isPositive();
+    assertThat(sheet(plan).dayShown()).isNull();
+    plan.set("project", 1, "dayShown", day("2027-02-02"));
+    assertThat(sheet(plan).dayShown().pattern()).isEqualTo("off on this day");
+    assertThat(sheet(plan).amps1()).isNull();
+    assertThat(sheet(plan).amps2()).isNull();
+    assertThat(sheet(plan).neutral()).isNull();
+    assertThat(sheet(plan).needed()).isNull();
+    assertThat(sheet(plan).share()).isNull();
+    plan.set("project", 1, "dayShown", day("2027-02-01"));
+    assertThat(sheet(plan).dayShown()).isNull();
+    assertThat(sheet(plan).amps2()).isPositive();
+  }
+
+  private static GeneratorPapers.SheetRow sheet(Ranges plan) {
+    return plan.calculate().rows(GeneratorPapers.SHEET_ROW).get(0);
   }
 }

@@ -411,6 +411,7 @@ public final class LightingPowerPlan implements PlanTemplate {
                         "sheet",
                         "name",
                         "bond",
+                        "dayShown",
                         "amps1",
                         "amps2",
                         "amps3",
@@ -420,12 +421,13 @@ public final class LightingPowerPlan implements PlanTemplate {
                         "share")
                     .width("name", 32)
                     .width("bond", 32)
+                    .width("dayShown", 24)
                     .width("amps1", 16)
                     .width("amps2", 16)
                     .width("amps3", 16)
-                    .width("neutral", 32)
-                    .width("needed", 32)
-                    .width("left", 32)
+                    .width("neutral", 24)
+                    .width("needed", 24)
+                    .width("left", 24)
                     .width("share", 24),
                 book.list(
                         "Reasons", 2, "sheet", "verdict", "name", "refuelOn", "refuelAt", "reasons")
