@@ -203,10 +203,7 @@ public final class LoadTable {
     }
     List<Span> spans =
         timeline.spans(
-            every ? null : typed.fromDay(),
-            every ? null : typed.toDay(),
-            typed.from(),
-            typed.to());
+            every ? null : typed.fromDay(), every ? null : typed.toDay(), typed.from(), typed.to());
     clock(typed, findings);
     if (!nodes.isEmpty() && nodes.get(0).isFed()) {
       Node source = nodes.get(0).root();
