@@ -13,7 +13,10 @@ import java.text.NumberFormat;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.MonthDay;
+import java.time.chrono.IsoChronology;
 import java.time.format.DateTimeFormatter;
+import java.time.format.DateTimeFormatterBuilder;
+import java.time.format.FormatStyle;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -133,6 +136,13 @@ public class EnglishMessages implements Messages {
     }
     if (argument instanceof LocalDate date) {
       return DateText.of(date, locale);
+    }
+    if (argument instanceof InputColumn.TypedDate typed) {
+      String pattern =
+          DateTimeFormatterBuilder.getLocalizedDateTimePattern(
+              FormatStyle.SHORT, null, IsoChronology.INSTANCE, locale);
+      return DateTimeFormatter.ofPattern(pattern.replaceAll("y+", "uuuu"), locale)
+          .format(typed.date());
     }
     if (argument instanceof MonthDay day) {
       return DateText.of(day, locale);

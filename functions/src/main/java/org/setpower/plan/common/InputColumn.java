@@ -47,6 +47,11 @@ public record InputColumn(
 
   private static final Pattern NUMBERED = Pattern.compile("(.+) (\\d+)");
   private static final LocalDate DAY_ZERO = LocalDate.of(1899, 12, 30);
+
+  /** A date whose day cannot be taken for its month, and its form that is read everywhere. */
+  private static final TypedDate EXAMPLE = new TypedDate(LocalDate.of(2026, 12, 31));
+
+  private static final String ISO = EXAMPLE.date().toString();
   private static final double FIRST_DAY = 32_874; // 1 Jan 1990
   private static final double LAST_DAY = 109_574; // 31 Dec 2199
   private static final long MINUTES_A_DAY = 1440;
@@ -169,7 +174,7 @@ public record InputColumn(
         // A day that the calendar does not have is refused below.
       }
     }
-    refuse(findings, CommonFinding.NOT_A_DATE, TextEnum.shortened(shown(typed)));
+    refuse(findings, CommonFinding.NOT_A_DATE, TextEnum.shortened(shown(typed)), EXAMPLE, ISO);
     return null;
   }
 
@@ -235,4 +240,7 @@ public record InputColumn(
         ? Long.toString((long) number)
         : Double.toString(number);
   }
+
+  /** A date as it is typed: day, month and year in the digits and the order of a language. */
+  record TypedDate(LocalDate date) {}
 }

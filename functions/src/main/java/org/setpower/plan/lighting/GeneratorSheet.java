@@ -1,12 +1,15 @@
 package org.setpower.plan.lighting;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.setpower.base.Numbers;
 import org.setpower.plan.common.InputRow;
+import org.setpower.plan.common.Phrase;
 import org.setpower.plan.finding.Gate;
 import org.setpower.plan.finding.Identity;
 import org.setpower.plan.lighting.generator.FuelUse;
@@ -22,6 +25,9 @@ import org.setpower.plan.lighting.result.GeneratorPapers;
 
 /** The rows that the operator of a generator is handed. */
 final class GeneratorSheet {
+  /** Said of a generator in place of its figures. */
+  static final String OFF = "off on this day";
+
   private final LightingCalculation plan;
   private final OrderList orders;
 
@@ -49,6 +55,7 @@ final class GeneratorSheet {
     Node node = state.node();
     Supply supply = plan.network().supply(node);
     int refuel = state.fuel().refuelAt();
+    boolean off = isOff(state);
     return new GeneratorPapers.SheetRow(
         judged.verdict(),
         node.name(),
@@ -59,16 +66,27 @@ final class GeneratorSheet {
         device(supply.rcd(), "mA", supply.rcdType() == null ? "" : supply.rcdType().word()),
         outlets(node),
         judged.item().value().bond(),
-        leg(node, 0),
-        leg(node, 1),
-        leg(node, 2),
-        node.hasNeutral() ? (Double) plan.flows().shownNeutral(node) : null,
-        state.startKva(),
+        off ? Phrase.of(OFF) : null,
+        off ? null : leg(node, 0),
+        off ? null : leg(node, 1),
+        off ? null : leg(node, 2),
+        off || !node.hasNeutral() ? null : (Double) plan.flows().shownNeutral(node),
+        off ? null : (Double) state.startKva(),
         LightingTables.known(state.leftKva()),
-        LightingTables.known(state.share()),
+        off ? null : LightingTables.known(state.share()),
         refuel < 0 ? null : plan.timeline().date(refuel),
         refuel < 0 ? null : (Double) Timeline.clock(refuel),
         judged.findings());
+  }
+
+  /** Whether it runs on other days than the one shown only; what carries a current does not. */
+  private boolean isOff(GeneratorJudge.State state) {
+    LocalDate shown = plan.nights().shown();
+    List<FuelUse.Night> nights = state.fuel().nights();
+    return shown != null
+        && !nights.isEmpty()
+        && nights.stream().noneMatch(n -> n.date() == null || shown.equals(n.date()))
+        && IntStream.range(0, 3).allMatch(l -> plan.flows().shown(state.node(), l) == 0);
   }
 
   private static String device(Double rating, String unit, String kind) {

@@ -83,6 +83,7 @@ public final class LightingModel implements PlanModel {
     List<String> phrases = new ArrayList<>(DiagramLayout.words());
     phrases.addAll(DistroLabel.words());
     phrases.addAll(Nights.words());
+    phrases.add(GeneratorSheet.OFF);
     phrases.addAll(LightingHandouts.words());
     return phrases;
   }

@@ -5,11 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.setpower.plan.finding.CommonFinding;
+import org.setpower.plan.finding.Finding;
 import org.setpower.plan.finding.FindingKey;
 
 class InputTableTest {
@@ -150,6 +152,16 @@ class InputTableTest {
         .isEqualTo(CommonFinding.NOT_A_DATE);
     assertThat(only(read(new Object[] {"A", "", "", "y", "", ""}).rows().get(0)))
         .isEqualTo(CommonFinding.UNKNOWN_WORD);
+  }
+
+  /** Day, month and year in the order of each country, common practice; ISO 8601 everywhere. */
+  @ParameterizedTest
+  @CsvSource({"en-GB, 31/12/2026", "en-US, 12/31/2026", "de-DE, 31.12.2026", "fr-FR, 31/12/2026"})
+  void a_refused_date_has_an_example_as_it_is_typed(String language, String example) {
+    Finding refused =
+        read(new Object[] {"A", "", "10.12.26", "", "", ""}).rows().get(0).findings().get(0);
+    assertThat(new EnglishMessages().sentence(refused, Locale.forLanguageTag(language)))
+        .endsWith("holds \"10.12.26\". Type a date such as " + example + " or 2026-12-31.");
   }
 
   @Test

@@ -19,8 +19,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.setpower.plan.common.Ranges;
+import org.setpower.plan.finding.CommonFinding;
 import org.setpower.plan.finding.Verdict;
 import org.setpower.plan.lighting.battery.BatteryResults;
+import org.setpower.plan.lighting.result.GeneratorPapers;
 import org.setpower.plan.lighting.result.LightingPapers;
 
 /** One night is one night: a time before Call belongs to the next morning. */
@@ -221,5 +223,53 @@ class LightingNightTest {
                 .get(0)
                 .planned1())
         .isCloseTo(6000 / LEG_VOLTS, within(1e-9));
+  }
+
+  /**
+   * A date that cannot be read stops its own load, which counts on all days: the sums are no lower
+   * than with any date, so the generator need not stop.
+   */
+  @Test
+  void a_wrong_date_stops_its_load_alone() {
+    for (String key : new String[] {"fromDay", "toDay"}) {
+      Ranges plan = onGenerator(50);
+      Double amps = supply(plan, 2).amps2();
+      assertThat(amps).isPositive();
+      plan.set("loads", 1, key, "10.12.2026");
+      assertThat(load(plan, 1).verdict()).isEqualTo(Verdict.STOP);
+      assertThat(load(plan, 1).reasons().get(0).key()).isEqualTo(CommonFinding.NOT_A_DATE);
+      assertThat(keys(generator(plan, 1).reasons())).doesNotContain("generator.uncounted");
+      assertThat(supply(plan, 2).amps2()).isEqualTo(amps);
+    }
+    // the other date does not narrow what may be meant
+    Ranges plan = onGenerator(50).set("loads", 1, "toDay", "1.2.27", "fromDay", day("2031-01-01"));
+    assertThat(supply(plan, 2).amps2()).isPositive();
+  }
+
+  /** On its second day the generator stands still: no figure of the first day is on its sheet. */
+  @Test
+  void the_sheet_of_a_generator_that_is_off_on_the_day_shown_says_so() {
+    Ranges plan =
+        onGenerator(50)
+            .row("days", "date", day("2027-02-02"), "call", clock(7, 0), "wrap", clock(18, 0))
+            .set("loads", 1, "toDay", day("2027-02-01"))
+            .set("generators", 1, "toDay", day("2027-02-01"));
+    assertThat(sheet(plan).amps2()).isPositive();
+    assertThat(sheet(plan).share()).isPositive();
+    assertThat(sheet(plan).dayShown()).isNull();
+    plan.set("project", 1, "dayShown", day("2027-02-02"));
+    assertThat(sheet(plan).dayShown().pattern()).isEqualTo("off on this day");
+    assertThat(sheet(plan).amps1()).isNull();
+    assertThat(sheet(plan).amps2()).isNull();
+    assertThat(sheet(plan).neutral()).isNull();
+    assertThat(sheet(plan).needed()).isNull();
+    assertThat(sheet(plan).share()).isNull();
+    plan.set("project", 1, "dayShown", day("2027-02-01"));
+    assertThat(sheet(plan).dayShown()).isNull();
+    assertThat(sheet(plan).amps2()).isPositive();
+  }
+
+  private static GeneratorPapers.SheetRow sheet(Ranges plan) {
+    return plan.calculate().rows(GeneratorPapers.SHEET_ROW).get(0);
   }
 }

@@ -266,7 +266,9 @@ public final class LightingPowerPlan implements PlanTemplate {
                         "to")
                     .width("tick", 14)
                     .width("item", 38)
-                    .width("to", 40)),
+                    .width("on", 18)
+                    .width("off", 18)
+                    .width("to", 56)),
         PlanTab.of(
                 "Battery stock",
                 "One row for each type of battery, then one for each kind of charger. A charger is"
@@ -397,18 +399,19 @@ public final class LightingPowerPlan implements PlanTemplate {
                         "outlet")
                     .width("name", 32)
                     .width("location", 32)
-                    .width("electrician", 40)
+                    .width("electrician", 32)
                     .width("size", 16)
-                    .width("breaker", 32)
+                    .width("breaker", 24)
                     .width("rcd", 24)
-                    .width("outlet", 56)
-                    .tall(2),
+                    .width("outlet", 72)
+                    .tall(3),
                 book.list(
                         "Load and bonding",
                         2,
                         "sheet",
                         "name",
                         "bond",
+                        "dayShown",
                         "amps1",
                         "amps2",
                         "amps3",
@@ -418,12 +421,13 @@ public final class LightingPowerPlan implements PlanTemplate {
                         "share")
                     .width("name", 32)
                     .width("bond", 32)
+                    .width("dayShown", 24)
                     .width("amps1", 16)
                     .width("amps2", 16)
                     .width("amps3", 16)
-                    .width("neutral", 32)
-                    .width("needed", 32)
-                    .width("left", 32)
+                    .width("neutral", 24)
+                    .width("needed", 24)
+                    .width("left", 24)
                     .width("share", 24),
                 book.list(
                         "Reasons", 2, "sheet", "verdict", "name", "refuelOn", "refuelAt", "reasons")

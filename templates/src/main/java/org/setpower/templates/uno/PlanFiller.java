@@ -63,17 +63,28 @@ public final class PlanFiller {
     return this;
   }
 
-  /** Fills what a new file begins with, {@code initial/<plan>}: a CSV file for each table. */
+  /**
+   * Fills what a new file begins with, {@code initial/<plan>}: a CSV file for each table, a second
+   * one for a language whose country has other plugs, {@code equipment_en-US.csv}.
+   */
   public PlanFiller initial() {
     for (PlanTable table : drawing.workbook().parts(PlanTable.class).toList()) {
-      List<Map<String, String>> lines = initial(drawing.workbook(), table);
       MessageCatalog words = drawing.layout().words();
+      List<Map<String, String>> lines = initial(drawing.workbook(), table, words.tag());
       lines.forEach(l -> l.computeIfPresent(table.translated(), (key, text) -> words.of(text)));
       if (!lines.isEmpty()) {
         rows(table, lines);
       }
     }
     return this;
+  }
+
+  /** What a new file in a language begins with in a table. */
+  public static List<Map<String, String>> initial(
+      PlanWorkbook workbook, PlanTable table, String language) {
+    String name = workbook.model().name() + "/" + table.inputs().key() + "_" + language + ".csv";
+    List<CSVRecord> own = read(INITIAL + name);
+    return own.isEmpty() ? initial(workbook, table) : own.stream().map(CSVRecord::toMap).toList();
   }
 
   /** What a new file begins with in a table. */

@@ -2,13 +2,17 @@ package org.setpower.templates.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.setpower.plan.lighting.input.Connector;
 import org.setpower.templates.layout.PlanLayout;
 import org.setpower.templates.layout.PlanLayout.Column;
 import org.setpower.templates.lighting.LightingPowerPlan;
+import org.setpower.templates.uno.PlanFiller;
 import org.setpower.text.MessageCatalog;
 
 /**
@@ -92,5 +96,32 @@ class LightingSheetTest {
             .sum();
     long lists = workbook.parts(PlanList.class).mapToLong(l -> l.columns().size()).sum();
     assertThat(beside + lists).isBetween(1000L, (long) FORMULAS);
+  }
+
+  /** Sockets of Europe take no plug of the USA, nor the other way round: common practice. */
+  @ParameterizedTest
+  @ValueSource(strings = {"en", "de", "fr", "es", "en-US"})
+  void shipped_equipment_has_the_plugs_of_its_country(String language) {
+    PlanTable equipment =
+        workbook
+            .parts(PlanTable.class)
+            .filter(t -> t.inputs().key().equals("equipment"))
+            .findFirst()
+            .orElseThrow();
+    List<Map<String, String>> rows = PlanFiller.initial(workbook, equipment, language);
+    List<String> words = Arrays.stream(Connector.values()).map(Connector::word).toList();
+    assertThat(rows).hasSize(PlanFiller.initial(workbook, equipment).size());
+    for (Map<String, String> row : rows) {
+      String plug = row.get("plug");
+      boolean isUs = language.equals("en-US");
+      if (isUs && row.get("item").equals("catering kettle 3 kW")) {
+        assertThat(plug).isEmpty(); // 25 A at 120 V: has no usual plug
+      } else {
+        assertThat(words).as(row.get("item")).contains(plug);
+        assertThat(plug)
+            .as(row.get("item"))
+            .matches(isUs ? "(NEMA|stage|4-wire).*" : "(CEE|IEC).*");
+      }
+    }
   }
 }

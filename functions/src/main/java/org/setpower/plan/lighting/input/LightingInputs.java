@@ -1,7 +1,9 @@
 package org.setpower.plan.lighting.input;
 
 import java.util.List;
+import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.setpower.plan.common.InputColumn;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.common.InputRows;
@@ -111,13 +113,15 @@ public record LightingInputs(
    */
   public static <T extends Record> List<InputRow<T>> sorted(InputRows<T> rows) {
     TreeMap<String, InputRow<T>> sorted = new TreeMap<>();
-    List<InputColumn> columns = rows.table().columns();
+    Map<Boolean, List<InputColumn>> columns =
+        rows.table().columns().stream()
+            .collect(Collectors.partitioningBy(c -> c.unit().contains("|")));
     rows.filled()
         .forEach(
             r -> {
               StringBuilder key = new StringBuilder(200);
-              append(key, columns, r, false);
-              append(key, columns, r, true);
+              append(key, columns.get(false), r);
+              append(key, columns.get(true), r);
               // 100,000 and the number: as many digits in each row
               key.append('|').append(LARGE + r.number());
               sorted.put(key.toString(), r);
@@ -125,15 +129,12 @@ public record LightingInputs(
     return List.copyOf(sorted.values());
   }
 
-  private static void append(
-      StringBuilder key, List<InputColumn> columns, InputRow<?> row, boolean choice) {
+  private static void append(StringBuilder key, List<InputColumn> columns, InputRow<?> row) {
     key.append('{');
     for (InputColumn column : columns) {
-      if (column.unit().contains("|") == choice) {
-        Object cell = row.cells().get(column.key());
-        if (cell != null) {
-          key.append(column.key()).append('=').append(cell).append(", ");
-        }
+      Object cell = row.cells().get(column.key());
+      if (cell != null) {
+        key.append(column.key()).append('=').append(cell).append(", ");
       }
     }
     key.append('}');

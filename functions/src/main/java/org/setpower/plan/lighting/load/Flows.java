@@ -237,8 +237,10 @@ public final class Flows {
         leave(node);
       }
     }
+    int first = state.first();
+    int longest = state.longest();
     for (int node : active) {
-      peaks(state, sums, node, quarter);
+      peaks(first, longest, sums, node, quarter);
       for (int leg = 0; leg < LEGS; leg++) {
         int at = node * LEGS + leg;
         if (amps[at] > 0) {
@@ -295,18 +297,18 @@ public final class Flows {
     }
   }
 
-  private void peaks(LoadState state, double[] sums, int node, int quarter) {
+  private void peaks(int first, int longest, double[] sums, int node, int quarter) {
     Node place = network.nodes().get(node);
     for (int leg = 0; leg < LEGS; leg++) {
       double a = amps[node * LEGS + leg];
       legPeaks[node * LEGS + leg] = Math.max(legPeaks[node * LEGS + leg], a);
       if (a > peaks[node].amps() + ROUNDING) {
-        peaks[node] = new Peak(a, leg, state.first(), state.longest());
+        peaks[node] = new Peak(a, leg, first, longest);
       }
       if (quarter >= 0) {
         legShown[node * LEGS + leg] = Math.max(legShown[node * LEGS + leg], a);
         if (a > shown[node].amps() + ROUNDING) {
-          shown[node] = new Peak(a, leg, quarter, state.longest());
+          shown[node] = new Peak(a, leg, quarter, longest);
         }
       }
       if (a > existing[node]) {
@@ -318,7 +320,7 @@ public final class Flows {
           LegCurrents.neutral(sums, node)
               + (Integer.bitCount(place.legs()) == 1 ? existing[node] : 0);
       if (neutral > neutralPeaks[node].amps() + ROUNDING) {
-        neutralPeaks[node] = new Peak(neutral, 0, state.first(), state.longest());
+        neutralPeaks[node] = new Peak(neutral, 0, first, longest);
       }
       if (quarter >= 0) {
         neutralShown[node] = Math.max(neutralShown[node], neutral);
@@ -422,7 +424,9 @@ public final class Flows {
       }
       int from = parent[node] * LEGS;
       if (impedance[node].ohms() == 0) {
-        System.arraycopy(stateDrop, from, stateDrop, at, LEGS);
+        for (int leg = 0; leg < LEGS; leg++) {
+          stateDrop[at + leg] = stateDrop[from + leg];
+        }
         continue;
       }
       double neutral = pair[node] ? 0 : LegCurrents.neutral(sums, node);

@@ -26,6 +26,8 @@ import org.setpower.plan.lighting.network.Node;
 
 /** Understands the rows of Loads: item, place, legs, hours. */
 public final class LoadTable {
+  private static final Set<String> DAYS = Set.of("fromDay", "toDay");
+
   private static final double POWER_FACTOR = 0.9;
 
   /** Words for discharge lamps in the names of lamps. */
@@ -87,10 +89,10 @@ public final class LoadTable {
       findings.add(Finding.of(LightingFinding.PLACE_UNKNOWN, typed.place()));
     }
     nodes.stream().flatMap(n -> Network.trust(n).stream()).distinct().forEach(findings::add);
-    boolean readable = row.unreadable().isEmpty() && typed.item() != null;
+    boolean readable = DAYS.containsAll(row.unreadable()) && typed.item() != null;
     Connection connection = connection(typed, device, nodes);
     List<PlannedLoad.Part> parts = parts(typed, connection, nodes, findings);
-    List<Span> spans = spans(typed, device, nodes, findings);
+    List<Span> spans = spans(row, device, nodes, findings);
     double level = typed.level() == null ? 1 : typed.level();
     double watts = device == null || !readable ? Double.NaN : device.watts() * level;
     InrushClass inrush = device == null ? null : device.inrush();
@@ -186,7 +188,11 @@ public final class LoadTable {
     }
   }
 
-  private List<Span> spans(Load typed, Equipment device, List<Node> nodes, List<Finding> findings) {
+  /** A load counts on all days while one of its dates cannot be read: no sum is too low. */
+  private List<Span> spans(
+      InputRow<Load> row, Equipment device, List<Node> nodes, List<Finding> findings) {
+    Load typed = row.value();
+    boolean every = DAYS.stream().anyMatch(row.unreadable()::contains);
     if (typed.fromDay() != null
         && typed.toDay() != null
         && typed.toDay().isBefore(typed.fromDay())) {
@@ -195,7 +201,9 @@ public final class LoadTable {
     if (typed.group() != null && off.contains(Identity.of(typed.group()))) {
       return List.of();
     }
-    List<Span> spans = timeline.spans(typed.fromDay(), typed.toDay(), typed.from(), typed.to());
+    List<Span> spans =
+        timeline.spans(
+            every ? null : typed.fromDay(), every ? null : typed.toDay(), typed.from(), typed.to());
     clock(typed, findings);
     if (!nodes.isEmpty() && nodes.get(0).isFed()) {
       Node source = nodes.get(0).root();
@@ -206,7 +214,7 @@ public final class LoadTable {
         spans = hours.withoutQuiet(source, spans);
         for (Span span : spans) {
           int quarter = hours.firstOff(source, span);
-          if (quarter >= 0) {
+          if (quarter >= 0 && !every) {
             add(
                 findings,
                 Finding.of(

@@ -3,6 +3,7 @@ package org.setpower.plan.lighting.result;
 import java.time.LocalDate;
 import java.util.List;
 import org.setpower.plan.common.NumberForm;
+import org.setpower.plan.common.Phrase;
 import org.setpower.plan.common.Result;
 import org.setpower.plan.common.ResultTable;
 import org.setpower.plan.common.Table;
@@ -45,6 +46,11 @@ public final class GeneratorPapers {
           String outlet,
       @Result(key = "bond", translated = true, heading = "Neutral bonded", rule = "As typed.")
           NeutralBond bond,
+      @Result(
+              key = "dayShown",
+              heading = "Day shown",
+              rule = "Whether it is off on the day shown; its figures are blank then.")
+          Phrase dayShown,
       @Result(
               key = "amps1",
               heading = "L1",
