@@ -78,7 +78,7 @@ public final class EarlierBench {
           new Pair(
               "battery plan, example",
               new Book("examples/battery-day-example.ods", "Devices", "C6", 1, "H6"),
-              new Book("examples/battery-plan-example.ods", "Positions", "E9", 92, "T9"),
+              new Book("examples/battery-plan-example.ods", "Positions", "E9", 92, "X9"),
               OptionalDouble.empty(),
               OptionalDouble.empty()),
           new Pair(
