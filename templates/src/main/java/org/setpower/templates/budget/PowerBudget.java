@@ -266,9 +266,9 @@ public final class PowerBudget implements PlanTemplate {
                     "finalCost",
                     "variance")
                 .tall(2)
-                .width("label", 40)
+                .width("label", 36)
                 .width("account", 28)
-                .width("department", 20)
+                .width("department", 24)
                 .width("worked", 36)
                 .width("budget", 24)
                 .width("changes", 24)
