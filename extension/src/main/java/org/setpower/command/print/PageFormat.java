@@ -5,6 +5,7 @@ import com.sun.star.style.XStyleFamiliesSupplier;
 import com.sun.star.uno.Exception;
 import org.setpower.command.document.CalcDocument;
 import org.setpower.command.document.JobCell;
+import org.setpower.templates.layout.PaperSize;
 import org.setpower.uno.Uno;
 
 /**
@@ -12,10 +13,6 @@ import org.setpower.uno.Uno;
  * follows the country of its words.
  */
 public final class PageFormat {
-  private static final int A4_SHORT = 21_000;
-  private static final int A4_LONG = 29_700;
-  private static final int LETTER_SHORT = 21_590;
-  private static final int LETTER_LONG = 27_940;
   private static final int PERCENT = 100;
 
   private PageFormat() {}
@@ -32,17 +29,16 @@ public final class PageFormat {
             Uno.as(XStyleFamiliesSupplier.class, book.document())
                 .getStyleFamilies()
                 .getByName("PageStyles"));
-    boolean letter = units.isEmpty() ? "en-US".equals(book.language()) : units.equals("US");
+    PaperSize paper = PaperSize.ofJob(units, book.language());
+    PaperSize other = paper == PaperSize.A4 ? PaperSize.LETTER : PaperSize.A4;
     for (String name : styles.getElementNames()) {
       Object style = styles.getByName(name);
-      int size = Math.max((int) Uno.get(style, "Width"), (int) Uno.get(style, "Height"));
-      boolean standard = Math.abs(size - (letter ? A4_LONG : LETTER_LONG)) < 50;
-      if (name.startsWith("Set Power") && standard) {
+      int width = (int) Uno.get(style, "Width");
+      int height = (int) Uno.get(style, "Height");
+      if (name.startsWith("Set Power") && other.is(width, height)) {
         boolean landscape = (boolean) Uno.get(style, "IsLandscape");
-        int narrow = letter ? LETTER_SHORT : A4_SHORT;
-        int tall = letter ? LETTER_LONG : A4_LONG;
-        Uno.set(style, "Width", landscape ? tall : narrow);
-        Uno.set(style, "Height", landscape ? narrow : tall);
+        Uno.set(style, "Width", paper.width(landscape));
+        Uno.set(style, "Height", paper.height(landscape));
       }
     }
   }

@@ -42,6 +42,7 @@ import org.setpower.plan.lighting.load.PlannedLoad;
 import org.setpower.plan.lighting.load.SupplyHours;
 import org.setpower.plan.lighting.load.ThirdHarmonic;
 import org.setpower.plan.lighting.load.Timeline;
+import org.setpower.plan.lighting.load.UsedLegs;
 import org.setpower.plan.lighting.network.Network;
 import org.setpower.plan.lighting.network.Node;
 import org.setpower.plan.lighting.protection.LoadJudge;
@@ -72,6 +73,7 @@ final class LightingCalculation {
   private final Gate<InputRow<Equipment>> equipment;
   private final Flows flows;
   private final Map<Node, List<String>> offForSound;
+  private final UsedLegs usedLegs;
   private final Nights nights;
   private final Plugs plugs;
   private final OutletJudge outletJudge;
@@ -108,6 +110,7 @@ final class LightingCalculation {
         .forEach((row, node) -> cables.put(row, RunCable.of(node, network.run(node), settings)));
     flows = new Flows(network, timeline, table, settings, n -> cables.get(n.row()).impedance());
     flows.loads().forEach(l -> loads.put(l.row().number(), l));
+    usedLegs = new UsedLegs(flows.loads());
     nights = new Nights(flows.loads(), timeline, settings.dayShown());
     plugs = new Plugs(network, flows);
     outletJudge = new OutletJudge(network, settings, flows, plugs);
@@ -473,6 +476,10 @@ final class LightingCalculation {
 
   Flows flows() {
     return flows;
+  }
+
+  UsedLegs usedLegs() {
+    return usedLegs;
   }
 
   Nights nights() {

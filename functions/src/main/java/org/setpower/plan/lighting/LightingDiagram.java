@@ -61,7 +61,7 @@ final class LightingDiagram {
     this.plan = plan;
     network = plan.network();
     flows = plan.flows();
-    usedLegs = new UsedLegs(plan.flows().loads());
+    usedLegs = plan.usedLegs();
     common = plan.settings().stops();
     plan.loadGate().all().forEach(this::load);
     plan.outlets().all().forEach(o -> ofGroups.put(o.row(), stops(o.findings())));

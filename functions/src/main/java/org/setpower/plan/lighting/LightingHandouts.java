@@ -83,7 +83,7 @@ final class LightingHandouts {
     flows = plan.flows();
     nights = plan.nights();
     orders = new OrderList(plan.settings(), network);
-    usedLegs = new UsedLegs(plan.flows().loads());
+    usedLegs = plan.usedLegs();
   }
 
   /** What stands on papers. */

@@ -16,6 +16,7 @@ import com.sun.star.util.XNumberFormats;
 import com.sun.star.util.XNumberFormatsSupplier;
 import java.util.HashSet;
 import java.util.Set;
+import org.setpower.templates.layout.PaperSize;
 import org.setpower.templates.layout.PlanNames;
 import org.setpower.templates.spec.CellFormat;
 import org.setpower.templates.spec.CellStyle;
@@ -28,16 +29,13 @@ final class StyleWriter {
   private static final int HAIRLINE = 9; // 0.25 pt in 1/100 mm
   private static final short INDENT = 150;
   private static final int MARGIN = 1000;
-  private static final int A4_SHORT = 21000;
-  private static final int A4_LONG = 29700;
-  private static final int LETTER_SHORT = 21590;
-  private static final int LETTER_LONG = 27940;
 
   private final Object document;
   private final Locale language;
   private final XNameContainer cells;
   private final XNameContainer pages;
   private final Set<String> made = new HashSet<>();
+  private final PaperSize paper;
 
   /**
    * The styles of a document.
@@ -46,6 +44,7 @@ final class StyleWriter {
    */
   StyleWriter(Object document, String tag) {
     this.document = document;
+    paper = PaperSize.ofLanguage(tag);
     String[] parts = tag.split("-");
     String country = parts[parts.length - 1].toUpperCase(java.util.Locale.ROOT);
     language = new Locale(parts[0], country, "");
@@ -265,11 +264,8 @@ final class StyleWriter {
     if (made.add(name)) {
       Object page = create(pages, "com.sun.star.style.PageStyle", name, "");
       UnoAccess.set(page, "IsLandscape", !portrait);
-      boolean american = "US".equals(language.Country);
-      int brief = american ? LETTER_SHORT : A4_SHORT;
-      int tall = american ? LETTER_LONG : A4_LONG;
-      UnoAccess.set(page, "Width", portrait ? brief : tall);
-      UnoAccess.set(page, "Height", portrait ? tall : brief);
+      UnoAccess.set(page, "Width", paper.width(!portrait));
+      UnoAccess.set(page, "Height", paper.height(!portrait));
       UnoAccess.set(page, "ScaleToPagesX", (short) across);
       UnoAccess.set(page, "ScaleToPagesY", (short) (onePage ? 1 : 0));
       UnoAccess.set(page, "PrintDownFirst", false);
