@@ -322,7 +322,7 @@ class BatteryPlanIT {
       book.rows("positions", with(position("camera", 24, "P294"), "quantity", 10.0));
       book.rows("stock", stock("P294", 20));
       assertThat(Double.parseDouble(book.column("supplies.peak").get(0))).isBetween(158.0, 1000.0);
-      assertThat(book.column("tonight.battery")).isNotEmpty();
+      assertThat(book.column("charging.battery")).isNotEmpty();
       book.rows("supplies", row("supply", "socket", "watts", 100.0));
       assertThat(book.column("chargers.verdict")).containsExactly("stop");
     }
@@ -336,7 +336,7 @@ class BatteryPlanIT {
       book.rows("chargers", charger("1", "P294", 4));
       assertThat(book.column("chargers.verdict")).containsExactly("stop");
       assertThat(book.column("chargers.reasons").get(0)).contains("below 0 °C");
-      assertThat(book.column("tonight.charger")).doesNotContain("1");
+      assertThat(book.column("charging.charger")).doesNotContain("1");
       book.rows("chargers", with(charger("1", "P294", 4), "warmUp", 0.01));
       assertThat(book.column("chargers.verdict")).containsExactly("stop");
       book.rows("chargers", with(charger("1", "P294", 4), "air", -3.0, "warmUp", 1.0));
@@ -358,7 +358,7 @@ class BatteryPlanIT {
       book.rows("atCall", row("number", "B3", "absence", "quarantine", "charge", 0.2));
       List<String> papers = new ArrayList<>(book.column("card.on"));
       papers.addAll(book.column("card.off"));
-      papers.addAll(book.column("tonight.battery"));
+      papers.addAll(book.column("charging.battery"));
       papers.addAll(book.column("timeline.batteries"));
       assertThat(papers).contains("B4").doesNotContain("B1", "B2", "B3");
       assertThat(book.column("lentOut.battery")).containsExactly("camera", "B2");

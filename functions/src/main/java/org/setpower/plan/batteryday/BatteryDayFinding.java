@@ -80,6 +80,8 @@ public enum BatteryDayFinding implements FindingKey {
   SHORT_RESERVE("stock.shortReserve", Severity.CHECK),
   /** Arguments: the same, and short with them. */
   SHORT_WITH_RESERVE("stock.shortWithReserve", Severity.CHECK),
+  /** Arguments: how many more. */
+  SHORT_CARRIED("stock.shortCarried", Severity.CHECK),
   /** Arguments: needed. */
   STOCK_LASTS("stock.lasts", Severity.CHECK),
   /** Arguments: time. */
@@ -139,6 +141,8 @@ public enum BatteryDayFinding implements FindingKey {
   /** Arguments: hours and minutes typed, calculated. */
   MEASURED_FAR("position.measuredFar", Severity.CHECK),
   MEASURED_ZERO("position.measuredZero", Severity.STOP),
+  /** Arguments: hours and minutes calculated, hours and minutes by the energy on the label. */
+  RUNTIME_BY_LABEL("position.byLabel", Severity.CHECK),
   /** Arguments: share typed, share used. */
   CHANGE_EARLIER("position.changeEarlier", Severity.CHECK),
   DAYS_CROSSED("position.days", Severity.STOP),
@@ -191,6 +195,10 @@ public enum BatteryDayFinding implements FindingKey {
   WARM_UP_IMPOSSIBLE("charger.warmUpImpossible", Severity.DANGER),
   /** Arguments: h. */
   WARM_UP_SHORT("charger.warmUpShort", Severity.CHECK),
+  /** Arguments: type, V. */
+  CHARGE_VOLTS_BLANK("charger.voltsBlank", Severity.CHECK),
+  /** Arguments: type, V typed. */
+  CHARGE_VOLTS_UNKNOWN("charger.volts", Severity.STOP),
   /** Arguments: type, W, W of the supply. */
   NO_WATTS("charger.watts", Severity.STOP),
   HOURS_HALF("charger.hours", Severity.STOP),
@@ -282,6 +290,7 @@ public enum BatteryDayFinding implements FindingKey {
           STOCK_LASTS,
           STOCK_WITHOUT,
           SHORT_FROM_NOW,
+          SHORT_CARRIED,
           RESERVE_FROM_NOW,
           DAY_DARK,
           SUPPLY_ENOUGH ->

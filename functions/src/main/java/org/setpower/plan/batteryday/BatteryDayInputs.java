@@ -728,6 +728,17 @@ public record BatteryDayInputs(
               help = "With all channels in use that charge at a time.")
           Double amps,
       @Input(
+              key = "volts",
+              heading = "Charges at",
+              unit = "V",
+              min = 1,
+              max = 96,
+              blank = "Blank: the lower voltage of batteries that have two: the longer time.",
+              help =
+                  "Of batteries with two voltages only: at which of them it charges, 12 or 24. Its"
+                      + " label says so: 16.8 V is 12 V, 33.6 V is 24 V.")
+          Double volts,
+      @Input(
               key = "types",
               heading = "Takes types",
               blank = "Blank: every type of its mount.",
@@ -819,6 +830,7 @@ public record BatteryDayInputs(
           supply,
           channels,
           amps,
+          volts,
           types,
           powerFrom,
           powerTo,

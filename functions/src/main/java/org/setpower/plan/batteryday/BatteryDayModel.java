@@ -56,7 +56,7 @@ final class BatteryDayModel implements PlanModel {
         BatteryDayResults.RUN,
         BatteryDayResults.SCHEDULE,
         BatteryDayResults.CARD,
-        BatteryDayResults.TONIGHT,
+        BatteryDayResults.CHARGING,
         BatteryDayResults.LENT_OUT,
         BatteryDayResults.TIMELINE,
         BatteryDayResults.HOURS,

@@ -551,6 +551,11 @@ public final class BatteryDayPlan {
     return ofToday;
   }
 
+  /** How many full batteries of each type are missing besides; none where that is not known. */
+  Map<Integer, Integer> missing() {
+    return planner.missing();
+  }
+
   /** Dark hours if the watts of a supply did not bind. */
   double darkWithout(int supply) {
     return planner.darkWithout(supply);

@@ -32,7 +32,7 @@ public final class BatteryDayResults {
   static final ResultTable<RunResult> RUN = ResultTable.of(RunResult.class);
   static final ResultTable<ScheduleRow> SCHEDULE = ResultTable.of(ScheduleRow.class);
   static final ResultTable<CardRow> CARD = ResultTable.of(CardRow.class);
-  static final ResultTable<TonightRow> TONIGHT = ResultTable.of(TonightRow.class);
+  static final ResultTable<ChargingRow> CHARGING = ResultTable.of(ChargingRow.class);
   static final ResultTable<LentRow> LENT_OUT = ResultTable.of(LentRow.class);
   static final ResultTable<TimelineRow> TIMELINE = ResultTable.of(TimelineRow.class);
   static final ResultTable<HourRow> HOURS = ResultTable.of(HourRow.class);
@@ -252,7 +252,8 @@ public final class BatteryDayResults {
               from = {"stock.fewest", "batteries.use", "stock.type"},
               rule =
                   "Min. required less what is to plan with, over all rows of the type; none where"
-                      + " nothing goes dark.")
+                      + " nothing goes dark. Where not all are full at call, how many full ones"
+                      + " more are enough.")
           Integer shortOf) {}
 
   /** A numbered battery. */
@@ -307,7 +308,7 @@ public final class BatteryDayResults {
               heading = "Charge at the next call",
               form = NumberForm.SHARE,
               from = "run.entries",
-              rule = "After charging tonight; blank if Days has no later date: add it.")
+              rule = "After charging overnight; blank if Days has no later date: add it.")
           Double next) {}
 
   /** Beside a position. */
@@ -590,7 +591,7 @@ public final class BatteryDayResults {
               key = "charges",
               heading = "Batteries",
               from = "run.entries",
-              rule = "Charges in the schedule and tonight.")
+              rule = "Charges from call to the next call.")
           Integer charges) {}
 
   /** Beside a battery found at call. */
@@ -722,7 +723,7 @@ public final class BatteryDayResults {
       @Result(
               key = "attended",
               heading = "Chargers attended",
-              from = {"tonight.from", "tonight.until"},
+              from = {"charging.from", "charging.until"},
               rule = "The hours from wrap to the next call at which something charges.")
           Phrase attended) {}
 
@@ -871,13 +872,13 @@ public final class BatteryDayResults {
   }
 
   /** A paper: what charges after wrap. */
-  @Table(key = "tonight", heading = "Charging tonight", rows = 400)
-  public record TonightRow(
+  @Table(key = "charging", heading = "Charging", rows = 400)
+  public record ChargingRow(
       @Result(
               key = "battery",
               heading = "Battery",
               from = "run.entries",
-              rule = "In the plan and not full at wrap.")
+              rule = "In the plan and not full.")
           String battery,
       @Result(key = "type", heading = "Type", from = "run.entries", rule = "From Battery stock.")
           String type,
@@ -899,7 +900,8 @@ public final class BatteryDayResults {
               from = "run.entries",
               rule =
                   "When the channel is free, the battery there and warmed up, and power on; with"
-                      + " the date after midnight. Since when, of what is on it at wrap.")
+                      + " the date after midnight. Since when, of what is on it as the day is planned"
+                      + " again.")
           Phrase from,
       @Result(
               key = "until",
@@ -914,7 +916,9 @@ public final class BatteryDayResults {
               heading = "Ready by next call",
               translated = true,
               from = "run.entries",
-              rule = "Back on set before the next call of Days; blank if Days has none.")
+              rule =
+                  "Back on set before the next call of Days; blank if Days has none, and of what"
+                      + " charges before wrap.")
           Boolean ready) {}
 
   /** A paper: which batteries go on what, and who has which. */
@@ -1368,9 +1372,9 @@ public final class BatteryDayResults {
               key = "notReady",
               heading = "Not full in time",
               unit = "pcs",
-              from = "tonight.ready",
+              from = "charging.ready",
               rule =
-                  "Batteries of Charging tonight that are not ready; blank if Days has no later"
+                  "Batteries of Charging that are not ready; blank if Days has no later"
                       + " date: add it.")
           Integer notReady) {}
 }

@@ -54,8 +54,12 @@ final class BatteryDayTables {
   private final Map<Integer, List<Finding>> supplyFindings = new HashMap<>();
   private final Map<Integer, List<Finding>> chargerFindings = new HashMap<>();
   private final Map<Integer, Integer> shortOf = new TreeMap<>();
-  private final NightCharging night;
-  private final List<BatteryDayResults.TonightRow> tonight;
+
+  /** The same where full batteries would be enough, but not all are full at call. */
+  private final Map<Integer, Integer> carried = new TreeMap<>();
+
+  private final ChargingList chargingList;
+  private final List<BatteryDayResults.ChargingRow> charging;
   private final List<Finding> projectFindings;
   private final DisposableCells disposables;
 
@@ -79,8 +83,8 @@ final class BatteryDayTables {
         .chargers()
         .all()
         .forEach(c -> chargerFindings.put(c.row(), new ChargerUse(plan).findings(c)));
-    night = new NightCharging(plan, goneNow);
-    tonight = night.rows();
+    chargingList = new ChargingList(plan, goneNow);
+    charging = chargingList.rows();
     projectFindings = projectFindings();
     disposables = new DisposableCells(plan.inputs().disposables(), plan.calendar());
   }
@@ -117,9 +121,9 @@ final class BatteryDayTables {
   /** Batteries that are not ready by the next call. */
   private int late() {
     return (int)
-        tonight.stream()
+        charging.stream()
             .filter(t -> Boolean.FALSE.equals(t.ready()))
-            .map(BatteryDayResults.TonightRow::battery)
+            .map(BatteryDayResults.ChargingRow::battery)
             .distinct()
             .count();
   }
@@ -134,6 +138,11 @@ final class BatteryDayTables {
         .together()
         .forEach(
             (type, number) -> shortOf.put(type, lit ? 0 : Math.max(0, number - planned(type))));
+    boolean enough = shortOf.values().stream().allMatch(n -> n == 0);
+    if (!lit && enough && outcome.complete() && Double.isInfinite(plan.now())) {
+      carried.putAll(plan.missing());
+      shortOf.putAll(carried);
+    }
     if (!lit && Double.isFinite(plan.now())) {
       // the fewest are of a whole day with full batteries, and not of what is left from now on
       shortOf.keySet().removeIf(t -> shortOf.get(t) == 0 && isDark(t));
@@ -232,6 +241,10 @@ final class BatteryDayTables {
                 ? Finding.of(BatteryDayFinding.SHORT_FROM_NOW, DaySettings.time(plan.now()))
                 : Finding.of(
                     BatteryDayFinding.RESERVE_FROM_NOW, DaySettings.time(plan.now()), kept));
+        return sorted(findings);
+      }
+      if (carried.containsKey(type.row())) {
+        findings.add(Finding.of(BatteryDayFinding.SHORT_CARRIED, (double) missing));
         return sorted(findings);
       }
       boolean proven = plan.fewest().proven();
@@ -503,7 +516,7 @@ final class BatteryDayTables {
         new ResultRows<>(BatteryDayResults.RUN, List.of(run())),
         new ResultRows<>(BatteryDayResults.SCHEDULE, schedule),
         new ResultRows<>(BatteryDayResults.CARD, BatteryDayPapers.card(schedule, build, plan)),
-        new ResultRows<>(BatteryDayResults.TONIGHT, tonight),
+        new ResultRows<>(BatteryDayResults.CHARGING, charging),
         new ResultRows<>(BatteryDayResults.LENT_OUT, lentOut(positions)),
         new ResultRows<>(BatteryDayResults.TIMELINE, timeline()),
         new ResultRows<>(BatteryDayResults.HOURS, hours()),
@@ -659,7 +672,7 @@ final class BatteryDayTables {
             day.air().highest(),
             BatteryDayPapers.heading(day, plan.now()),
             outcome == null && schedule.isEmpty() ? null : (Integer) schedule.size(),
-            night.attended());
+            chargingList.attended());
   }
 
   /** The positions of the date, with no figure of one that a stop keeps out; then the loans. */

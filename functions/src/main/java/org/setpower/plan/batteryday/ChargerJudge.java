@@ -234,37 +234,54 @@ final class ChargerJudge {
     }
     double efficiency = DaySettings.or(charger.efficiency(), EFFICIENCY);
     for (TypeFacts type : takes) {
-      double watts = charger.amps() * type.cells() * type.chemistry().fullVolts() / efficiency;
+      double volts = volts(type);
+      double watts =
+          charger.amps() * type.cellsAt(volts) * type.chemistry().fullVolts() / efficiency;
       boolean lithium =
           type.chemistry().family() == Chemistry.LI_ION || type.chemistry() == Chemistry.LFP;
       if (!lithium) {
         add(BatteryDayFinding.NOT_CHARGED, type.name(), type.chemistry().word());
-      } else if (charger.amps() > type.ampHours()) {
-        add(BatteryDayFinding.TOO_FAST, type.name(), charger.amps(), type.ampHours());
+      } else if (charger.amps() > type.ampHoursAt(volts)) {
+        add(BatteryDayFinding.TOO_FAST, type.name(), charger.amps(), type.ampHoursAt(volts));
       } else if (supply != null && supply.fit() && watts > supply.item().value().watts()) {
         add(BatteryDayFinding.NO_WATTS, type.name(), watts, supply.item().value().watts());
       } else if (air >= Charging.COLDEST && air <= Charging.HOTTEST) {
-        rate(type, air, watts, efficiency, rates);
+        rate(type, volts, air, watts, rates);
       }
     }
     return rates;
   }
 
+  /** The nominal voltage at which it charges a type; of two that are not known the lower one. */
+  private double volts(TypeFacts type) {
+    if (type.outputs().size() > 1 && charger.volts() != null) {
+      Double output = type.output(charger.volts());
+      if (output != null) {
+        return output;
+      }
+      add(BatteryDayFinding.CHARGE_VOLTS_UNKNOWN, type.name(), charger.volts());
+    } else if (type.outputs().size() > 1 && !row.unreadable().contains("volts")) {
+      add(BatteryDayFinding.CHARGE_VOLTS_BLANK, type.name(), type.lowest());
+    }
+    return type.lowest();
+  }
+
   private void rate(
       TypeFacts type,
+      double volts,
       double air,
       double watts,
-      double efficiency,
       Map<Integer, ChargerSpec.Rate> rates) {
     try {
       ChargeCurve curve =
           ChargeCurve.of(
               type.chemistry(),
-              type.cells(),
-              type.ampHours(),
-              type.milliohms(),
+              type.cellsAt(volts),
+              type.ampHoursAt(volts),
+              type.milliohmsAt(volts),
               charger.amps(),
               air);
+      double efficiency = DaySettings.or(charger.efficiency(), EFFICIENCY);
       double wattHours = Charging.wallWattHours(type.wattHours(), 0, 1, efficiency);
       rates.put(type.row(), new ChargerSpec.Rate(curve, watts, wattHours));
     } catch (EvaluationException e) {

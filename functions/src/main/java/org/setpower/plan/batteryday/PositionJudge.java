@@ -34,6 +34,11 @@ final class PositionJudge {
   /** How far a measured runtime may lie from the calculated one before it is told. */
   private static final double FAR = 2;
 
+  /**
+   * Share of the hours by the label's energy below which a runtime without a resistance is told.
+   */
+  private static final double LABEL_ALONE = 0.75;
+
   private final DaySettings settings;
   private final DayFrame day;
   private final InputRow<Position> row;
@@ -309,11 +314,25 @@ final class PositionJudge {
     }
     Double there = judgeVolts(feed, peak, amps, full);
     Double runtime = judgeCold(feed, peak);
-    Double end = runtime == null ? null : (Double) feed.endCharge(peak, day.air().lowest());
+    Double end = runtime == null ? null : (Double) feed.chargeLeft(peak, day.air().lowest());
     if (changeAt > 0 && end != null && end > changeAt + 0.005) {
       add(BatteryDayFinding.CHANGE_EARLIER, changeAt, end);
     }
+    if (runtime != null && position.measured() == null) {
+      judgeLabel(feed, peak, runtime);
+    }
     return new State(row, type, findings, spans, feed, peak, there, amps, limit, runtime, end);
+  }
+
+  /** Whether what is cautious for want of a resistance is much less than the label says. */
+  private void judgeLabel(BatteryFeed feed, double peak, double runtime) {
+    double byEnergy = feed.hoursByEnergy(peak, Math.floor(day.air().lowest()));
+    if (feed.milliohms() == null && runtime < LABEL_ALONE * byEnergy) {
+      add(
+          BatteryDayFinding.RUNTIME_BY_LABEL,
+          DaySettings.duration(runtime),
+          DaySettings.duration(byEnergy));
+    }
   }
 
   /**

@@ -29,6 +29,9 @@ record TypeFacts(
   /** Share of the rated capacity that is assumed where it is not typed. */
   static final double ASSUMED_HEALTH = 0.8;
 
+  /** 12.5 V typed are 12 V. */
+  private static final double SAME = 0.05;
+
   /** The mount as it is compared; empty for any. */
   String mountIdentity() {
     return Identity.of(mount);
@@ -46,6 +49,26 @@ record TypeFacts(
   /** V on the label of one battery at a nominal voltage, which is but the name of its plate. */
   double voltsAt(double voltsEach) {
     return wattHours / ampHours / halves(voltsEach);
+  }
+
+  /** One of its nominal voltages that is meant by what is typed; null where it has no such one. */
+  Double output(double typed) {
+    return outputs.stream().filter(o -> Math.abs(o - typed) <= SAME * o).findFirst().orElse(null);
+  }
+
+  double lowest() {
+    return outputs.stream().mapToDouble(o -> o).min().orElseThrow();
+  }
+
+  /** Capacity at a nominal voltage, Ah. */
+  double ampHoursAt(double voltsEach) {
+    return ampHours * halves(voltsEach);
+  }
+
+  /** Resistance at a nominal voltage; null where only the label is known. */
+  Double milliohmsAt(double voltsEach) {
+    double halves = halves(voltsEach);
+    return milliohms == null ? null : (Double) (milliohms / halves / halves);
   }
 
   /** Cells in series at a nominal voltage. */
@@ -68,12 +91,12 @@ record TypeFacts(
       double changeAt) {
     int series = connection == BatteryConnection.SERIES ? count : 1;
     int parallel = connection == BatteryConnection.PARALLEL ? count : 1;
-    double halves = halves(volts / series);
+    double each = volts / series;
     return new BatteryFeed(
         chemistry,
-        cells / halves * series,
-        ampHours * halves * parallel,
-        milliohms == null ? null : milliohms / halves / halves * series / parallel,
+        cellsAt(each) * series,
+        ampHoursAt(each) * parallel,
+        milliohms == null ? null : milliohmsAt(each) * series / parallel,
         wattHours * series * parallel,
         health,
         cutoffVolts,

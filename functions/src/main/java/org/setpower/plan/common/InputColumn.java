@@ -186,8 +186,18 @@ public record InputColumn(
     if (typed instanceof String text && text.matches("([01]?\\d|2[0-3]):[0-5]\\d")) {
       return LocalTime.parse(text.length() == 4 ? "0" + text : text);
     }
-    refuse(findings, CommonFinding.NOT_A_TIME, TextEnum.shortened(shown(typed)));
+    boolean isLate = typed instanceof Double share && share > 1 && share < 2;
+    refuse(
+        findings,
+        CommonFinding.NOT_A_TIME,
+        TextEnum.shortened(isLate ? hours((Double) typed) : shown(typed)));
     return null;
+  }
+
+  /** A time past midnight as it is typed: 27:00. */
+  private static String hours(double share) {
+    long minutes = Math.round(share * MINUTES_A_DAY);
+    return "%d:%02d".formatted(minutes / 60, minutes % 60);
   }
 
   private Object word(Object typed, List<Finding> findings) {

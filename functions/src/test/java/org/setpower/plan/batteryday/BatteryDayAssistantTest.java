@@ -3,9 +3,11 @@ package org.setpower.plan.batteryday;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.setpower.plan.batteryday.BatteryDaySamples.at;
+import static org.setpower.plan.batteryday.BatteryDaySamples.clock;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.setpower.plan.common.Phrase;
 import org.setpower.plan.common.PlanResult;
 import org.setpower.plan.common.Ranges;
 import org.setpower.plan.finding.Finding;
@@ -36,8 +38,8 @@ class BatteryDayAssistantTest {
     PlanResult one = once.calculate();
     PlanResult other = quay().calculate();
     assertThat(one.rows(BatteryDayResults.CARD)).isEqualTo(other.rows(BatteryDayResults.CARD));
-    assertThat(one.rows(BatteryDayResults.TONIGHT))
-        .isEqualTo(other.rows(BatteryDayResults.TONIGHT));
+    assertThat(one.rows(BatteryDayResults.CHARGING))
+        .isEqualTo(other.rows(BatteryDayResults.CHARGING));
     assertThat(one.rows(BatteryDayResults.CHARGERS))
         .isEqualTo(other.rows(BatteryDayResults.CHARGERS));
   }
@@ -118,12 +120,42 @@ class BatteryDayAssistantTest {
   void a_battery_found_on_a_charger_charges_there() {
     Ranges lunch = lunch().row("atNow", "number", "B30", "charger", "Block quad", "charge", 0.1);
     assertThat(found(lunch).verdict()).isEqualTo(Verdict.OK);
-    Ranges low = lunch().row("atNow", "number", "B30", "charge", 0.1);
-    int charges = low.calculate().rows(BatteryDayResults.CHARGERS).get(0).charges();
-    assertThat(lunch.calculate().rows(BatteryDayResults.CHARGERS).get(0).charges())
-        .isGreaterThanOrEqualTo(charges);
+    assertThat(charging(lunch))
+        .filteredOn(r -> r.battery().equals("B30"))
+        .first()
+        .satisfies(r -> assertThat(r.charger()).isEqualTo("Block quad"))
+        .satisfies(r -> assertThat(hour(r.from())).isGreaterThan(12.5));
     lunch.set("atNow", 1, "charge", "");
     assertThat(keys(found(lunch).reasons())).containsExactly(BatteryDayFinding.FOUND_CHARGE_MOVED);
+  }
+
+  /** What somebody has to put on a charger, or finds there, stands on the paper from then on. */
+  @Test
+  void what_charges_is_listed_from_the_hour_of_planning_again() {
+    Ranges lunch = lunch().row("atNow", "number", "B30", "charge", 0.1);
+    double now = 12 + 40 / 60.0;
+    assertThat(charging(quay())).anyMatch(r -> r.until() != null && hour(r.until()) < now);
+    assertThat(charging(lunch))
+        .filteredOn(r -> isToday(r.until()))
+        .isNotEmpty()
+        .allSatisfy(r -> assertThat(hour(r.until())).isGreaterThan(now));
+    assertThat(charging(lunch))
+        .filteredOn(r -> isToday(r.from()) && hour(r.from()) < now)
+        .isNotEmpty()
+        .allSatisfy(r -> assertThat(r.from().pattern()).startsWith("on since"));
+  }
+
+  private static List<BatteryDayResults.ChargingRow> charging(Ranges job) {
+    return job.calculate().rows(BatteryDayResults.CHARGING);
+  }
+
+  /** A time after midnight has its date. */
+  private static boolean isToday(Phrase time) {
+    return time != null && time.arguments().size() == 1;
+  }
+
+  private static double hour(Phrase time) {
+    return clock(time).toSecondOfDay() / 3600.0;
   }
 
   /** The one on the camera lies on the cart: another goes on, and its charge is asked for. */

@@ -88,12 +88,12 @@ class BatteryDayCrewTest {
     for (int row = 1; row <= 4; row++) {
       job.set("chargers", row, "powerFrom", "", "powerTo", "");
     }
-    List<BatteryDayResults.TonightRow> rows = job.calculate().rows(BatteryDayResults.TONIGHT);
+    List<BatteryDayResults.ChargingRow> rows = job.calculate().rows(BatteryDayResults.CHARGING);
     LocalDate next = LocalDate.of(2026, 12, 3);
     int after = 0;
     double before = 0;
     String charger = "";
-    for (BatteryDayResults.TonightRow row : rows) {
+    for (BatteryDayResults.ChargingRow row : rows) {
       if (row.from() != null) {
         before = row.charger().equals(charger) ? before : 0;
         charger = row.charger();

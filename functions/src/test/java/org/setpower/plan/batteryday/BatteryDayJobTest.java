@@ -154,7 +154,7 @@ class BatteryDayJobTest {
         .isEqualTo(planned.stream().filter(e -> e.hour() < 13).toList());
     assertThat(again).isNotEqualTo(planned);
     assertThat(again.stream().filter(e -> e.hour() >= 13)).noneMatch(e -> e.on().contains("B14"));
-    assertThat(now.rows(BatteryDayResults.TONIGHT)).noneMatch(t -> t.battery().equals("B14"));
+    assertThat(now.rows(BatteryDayResults.CHARGING)).noneMatch(t -> t.battery().equals("B14"));
   }
 
   /** Nobody has said how worn the batteries are: 80 % is taken, and it is said. */

@@ -179,7 +179,19 @@ class BatteryDayRulesTest {
     Ranges typed = camera().set("types", 1, "outputs", "24");
     typed.row("supplies", "supply", "socket", "watts", 2000);
     typed.row(
-        "chargers", "charger", "one", "supply", "socket", "channels", 1, "amps", 3, "air", 20);
+        "chargers",
+        "charger",
+        "one",
+        "supply",
+        "socket",
+        "channels",
+        1,
+        "amps",
+        3,
+        "volts",
+        24,
+        "air",
+        20);
     Ranges blank =
         Ranges.of(BatteryDayPlan.MODEL)
             .row("project", "day", day("2027-02-02"))
@@ -217,7 +229,7 @@ class BatteryDayRulesTest {
             .row("positions", "position", "camera A", "type", "P294")
             .row("devices", "position", "camera A", "watts", 92, "minVolts", 20, "maxVolts", 35)
             .row("supplies", "supply", "socket", "watts", 2000)
-            .row("chargers", "charger", "one", "channels", 1, "amps", 3, "air", 20);
+            .row("chargers", "charger", "one", "channels", 1, "amps", 3, "volts", 24, "air", 20);
     assertThat(blank.calculate().rows(BatteryDayResults.CARD))
         .isNotEmpty()
         .isEqualTo(typed.calculate().rows(BatteryDayResults.CARD));
@@ -445,7 +457,7 @@ class BatteryDayRulesTest {
     String papers =
         result.rows(BatteryDayResults.SCHEDULE).toString()
             + result.rows(BatteryDayResults.CARD)
-            + result.rows(BatteryDayResults.TONIGHT)
+            + result.rows(BatteryDayResults.CHARGING)
             + result.rows(BatteryDayResults.TIMELINE);
     assertThat(papers).doesNotContain("B1").doesNotContain("B2").doesNotContain("B3");
     assertThat(papers).doesNotContain("B4").contains("B5").contains("B6");
@@ -516,8 +528,8 @@ class BatteryDayRulesTest {
     PlanResult result = cold.calculate();
     assertThat(firstCharger(cold).verdict()).isEqualTo(Verdict.OK);
     // what comes off at wrap charges an hour and a half later at the earliest
-    BatteryDayResults.TonightRow last =
-        result.rows(BatteryDayResults.TONIGHT).stream()
+    BatteryDayResults.ChargingRow last =
+        result.rows(BatteryDayResults.CHARGING).stream()
             .filter(t -> t.from() != null && !clock(t.from()).isBefore(LocalTime.of(17, 0)))
             .findFirst()
             .orElseThrow();
@@ -544,7 +556,7 @@ class BatteryDayRulesTest {
         .filteredOn(r -> r.what() == ScheduleEntry.CHANGE)
         .isNotEmpty()
         .allSatisfy(r -> assertThat(r.to().pattern()).startsWith(BatteryDayPapers.SHELF));
-    assertThat(result.rows(BatteryDayResults.TONIGHT))
+    assertThat(result.rows(BatteryDayResults.CHARGING))
         .filteredOn(t -> t.from() != null)
         .isNotEmpty()
         .allSatisfy(
@@ -574,8 +586,8 @@ class BatteryDayRulesTest {
         15,
         "max",
         20);
-    List<BatteryDayResults.TonightRow> rows =
-        day.calculate().rows(BatteryDayResults.TONIGHT).stream()
+    List<BatteryDayResults.ChargingRow> rows =
+        day.calculate().rows(BatteryDayResults.CHARGING).stream()
             .filter(t -> t.battery().equals("B12"))
             .toList();
     assertThat(rows).hasSize(1);

@@ -23,7 +23,7 @@ final class BatteryDaySamples {
     return hour / 24.0 + minute / 1440.0;
   }
 
-  /** The time of the clock in a cell of Charging tonight. */
+  /** The time of the clock in a cell of Charging. */
   static LocalTime clock(Phrase hour) {
     return (LocalTime) hour.arguments().get(0);
   }
@@ -140,6 +140,8 @@ final class BatteryDaySamples {
         channels,
         "amps",
         amps,
+        "volts",
+        24,
         "types",
         types,
         "air",
@@ -224,6 +226,8 @@ final class BatteryDaySamples {
         4,
         "amps",
         4,
+        "volts",
+        24,
         "types",
         "P294, P98",
         "mount",
@@ -316,8 +320,8 @@ final class BatteryDaySamples {
             "quantity",
             3)
         .row("supplies", "watts", 2000)
-        .row("chargers", "channels", 4, "amps", 3, "types", "P294")
-        .row("chargers", "channels", 2, "amps", 3, "types", "P150")
+        .row("chargers", "channels", 4, "amps", 3, "volts", 24, "types", "P294")
+        .row("chargers", "channels", 2, "amps", 3, "volts", 24, "types", "P150")
         .row("chargers", "channels", 2, "amps", 2, "types", "P98");
   }
 
@@ -642,6 +646,8 @@ final class BatteryDaySamples {
         lunch(),
         elsewhere(),
         measured(),
+        labels(),
+        carried(),
         emptied(),
         emptied().set("stock", 1, "owned", 6, "reserve", 1),
         reserves());
@@ -658,6 +664,21 @@ final class BatteryDaySamples {
     charger(ranges, "one", "P294", 2, 4);
     ranges.row("atNow", "number", "B12", "charger", "one");
     return ranges.row("atNow", "number", "B13", "charger", "one");
+  }
+
+  /** Two days on batteries for one, with a charger that takes the night for one of them. */
+  static Ranges carried() {
+    Ranges ranges = charger(camera(), "slow", "P294", 1, 0.5);
+    ranges.row("days", "date", day("2027-02-03"), "call", at(7, 0), "wrap", at(17, 0));
+    ranges.set("days", 2, "min", 20, "max", 20, "atCall", "as left");
+    return ranges.set("project", 1, "day", day("2027-02-03"));
+  }
+
+  /** A battery of which nothing is known but its label, at as many watts as it has Wh, in frost. */
+  static Ranges labels() {
+    Ranges ranges = withP98(camera().set("days", 1, "min", -4, "max", -4), 2);
+    ranges.set("types", 2, "resistance", "");
+    return position(ranges, "lamp", 12, "P98", 98, 10, 18);
   }
 
   /** Too few batteries, reserves in the case, and numbers that hired ones have moved. */

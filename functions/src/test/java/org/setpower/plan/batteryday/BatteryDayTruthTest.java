@@ -135,7 +135,7 @@ class BatteryDayTruthTest {
     assertThat(other.rows(BatteryDayResults.PROJECT).get(0).verdict()).isEqualTo(Verdict.STOP);
     String papers =
         other.rows(BatteryDayResults.SCHEDULE).toString()
-            + other.rows(BatteryDayResults.TONIGHT)
+            + other.rows(BatteryDayResults.CHARGING)
             + other.rows(BatteryDayResults.TIMELINE);
     assertThat(papers).doesNotContain("B4").doesNotContain("B5").contains("B2");
     Ranges nothing = next.copy();
@@ -158,7 +158,7 @@ class BatteryDayTruthTest {
   void what_charges_tonight_is_in_order_of_time() {
     Ranges night = charger(twoDays(), "one", "P294", 1, 2).set("stock", 1, "owned", 5);
     night.set("chargers", 1, "powerFrom", at(6, 0), "powerTo", at(23, 0));
-    List<BatteryDayResults.TonightRow> rows = night.calculate().rows(BatteryDayResults.TONIGHT);
+    List<BatteryDayResults.ChargingRow> rows = night.calculate().rows(BatteryDayResults.CHARGING);
     List<Double> hours =
         rows.stream()
             .filter(r -> r.from() != null)
@@ -171,7 +171,7 @@ class BatteryDayTruthTest {
         .isNotEmpty()
         .allSatisfy(r -> assertThat(r.ready()).isFalse())
         .allSatisfy(r -> assertThat(r.from()).isNull());
-    assertThat(rows).extracting(BatteryDayResults.TonightRow::battery).contains("B1", "B2", "B3");
+    assertThat(rows).extracting(BatteryDayResults.ChargingRow::battery).contains("B1", "B2", "B3");
   }
 
   /** Papers are in the language of the document, their yes and no too. */
@@ -181,7 +181,7 @@ class BatteryDayTruthTest {
         charger(twoDays(), "one", "P294", 1, 2)
             .set("chargers", 1, "powerFrom", at(14, 0), "powerTo", at(23, 0))
             .calculate()
-            .matrix(new Answer(List.of("tonight.ready"), 40), Messages.in("de"), Locale.GERMANY);
+            .matrix(new Answer(List.of("charging.ready"), 40), Messages.in("de"), Locale.GERMANY);
     assertThat(Arrays.stream(rows).map(r -> r[0].toString()))
         .contains("ja", "nein")
         .doesNotContain("yes", "no");
@@ -417,7 +417,7 @@ class BatteryDayTruthTest {
   void a_charge_stops_where_its_inverter_is_off() {
     Ranges night = charger(twoDays(), "van", "P294", 1, 2);
     night.set("chargers", 1, "powerFrom", at(6, 0), "powerTo", at(21, 30));
-    List<BatteryDayResults.TonightRow> rows = night.calculate().rows(BatteryDayResults.TONIGHT);
+    List<BatteryDayResults.ChargingRow> rows = night.calculate().rows(BatteryDayResults.CHARGING);
     assertThat(rows)
         .filteredOn(t -> t.from() != null)
         .hasSizeGreaterThan(2)
@@ -433,7 +433,7 @@ class BatteryDayTruthTest {
   @Test
   void a_nearly_full_battery_is_not_charged_at_night() {
     Ranges nearly = charger(camera(), "one", "P294", 1, 3).set("days", 1, "wrap", at(7, 2));
-    assertThat(nearly.calculate().rows(BatteryDayResults.TONIGHT)).isEmpty();
+    assertThat(nearly.calculate().rows(BatteryDayResults.CHARGING)).isEmpty();
   }
 
   @Test

@@ -94,7 +94,7 @@ class BatteryDayTwoCarsTest {
   @Test
   void power_that_fails_on_one_date_is_back_on_the_next() {
     Ranges none = twoDays().set("supplies", 1, "goneOn", day("2027-02-02"), "goneFrom", at(9, 0));
-    assertThat(none.calculate().rows(BatteryDayResults.TONIGHT))
+    assertThat(none.calculate().rows(BatteryDayResults.CHARGING))
         .allMatch(t -> t.from() == null || !clock(t.from()).isBefore(LocalTime.of(4, 0)));
     Ranges next = none.set("project", 1, "day", day("2027-02-03"));
     assertThat(chargerOf(next).charges())
@@ -130,7 +130,7 @@ class BatteryDayTwoCarsTest {
           assertThat(before(again.rows(BatteryDayResults.SCHEDULE), told))
               .isNotEmpty()
               .isEqualTo(before(morning, told));
-          assertThat(again.rows(BatteryDayResults.TONIGHT))
+          assertThat(again.rows(BatteryDayResults.CHARGING))
               .filteredOn(t -> t.from() != null && t.from().arguments().size() == 1)
               .filteredOn(t -> !t.charger().equals("slow"))
               .allMatch(t -> !clock(t.from()).isAfter(LocalTime.of(gone, 0)));
@@ -154,12 +154,15 @@ class BatteryDayTwoCarsTest {
   void nobody_changes_at_night() {
     PlanResult attended = twoDays().calculate();
     long all =
-        attended.rows(BatteryDayResults.TONIGHT).stream()
+        attended.rows(BatteryDayResults.CHARGING).stream()
             .filter(t -> Boolean.TRUE.equals(t.ready()))
             .count();
-    assertThat(all).isEqualTo(attended.rows(BatteryDayResults.TONIGHT).size()).isGreaterThan(1);
+    assertThat(attended.rows(BatteryDayResults.CHARGING))
+        .filteredOn(t -> t.ready() != null)
+        .hasSize((int) all)
+        .hasSizeGreaterThan(1);
     PlanResult alone = twoDays().set("project", 1, "lastChange", at(18, 0)).calculate();
-    List<BatteryDayResults.TonightRow> night = alone.rows(BatteryDayResults.TONIGHT);
+    List<BatteryDayResults.ChargingRow> night = alone.rows(BatteryDayResults.CHARGING);
     assertThat(night.stream().filter(t -> Boolean.TRUE.equals(t.ready()))).hasSize(1);
     assertThat(night)
         .filteredOn(t -> t.from() != null)
@@ -167,8 +170,8 @@ class BatteryDayTwoCarsTest {
     assertThat(keys(alone.rows(BatteryDayResults.PROJECT).get(0).reasons()))
         .contains(BatteryDayFinding.NOT_READY);
     Ranges late = twoDays().set("project", 1, "lastChange", at(3, 59));
-    assertThat(late.calculate().rows(BatteryDayResults.TONIGHT))
-        .isEqualTo(attended.rows(BatteryDayResults.TONIGHT));
+    assertThat(late.calculate().rows(BatteryDayResults.CHARGING))
+        .isEqualTo(attended.rows(BatteryDayResults.CHARGING));
   }
 
   /** Of one owned and four hired the hired come at 12 h: until then one works, about 2.9 h. */

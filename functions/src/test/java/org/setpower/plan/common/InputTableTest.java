@@ -228,6 +228,12 @@ class InputTableTest {
     assertThat(call(cell).findings().get(0).key()).isEqualTo(CommonFinding.NOT_A_TIME);
   }
 
+  /** 27:00 is 1.125 in its cell. */
+  @Test
+  void a_time_past_midnight_is_shown_as_typed() {
+    assertThat(call(1.125).findings().get(0).arguments()).contains("27:00");
+  }
+
   @ParameterizedTest
   @ValueSource(doubles = {-0.1, 1.5, 7, 46420.25})
   void other_numbers_are_no_times(double cell) {

@@ -119,19 +119,25 @@ public final class BatteryPlan implements PlanTemplate {
                     .width("done", 10)),
         summary(),
         PlanTab.of(
-                "Charging tonight",
-                "What charges at wrap and after it, charger by charger, until when.")
+                "Charging",
+                "What charges on which channel, from when until when, charger by charger.")
             .shownToPrint()
             .upright()
             .with(
                 PlanText.cautions(HOT, DAMAGED, CHARGING),
                 book.list(
-                        "tonight", "battery", "type", "charger", "channel", "from", "until",
+                        "charging",
+                        "charger",
+                        "channel",
+                        "battery",
+                        "type",
+                        "from",
+                        "until",
                         "ready")
-                    .width("battery", 16)
-                    .width("type", 28)
                     .width("charger", 34)
                     .width("channel", 18)
+                    .width("battery", 16)
+                    .width("type", 28)
                     .width("from", 36)
                     .width("until", 36)
                     .width("ready", 22)),
@@ -259,7 +265,7 @@ public final class BatteryPlan implements PlanTemplate {
             book.lines("", "project", "verdict", "reasons"),
             book.table("days").titled("Days").optional("minFrom", "shelf").shows("shown", "dark"),
             PlanText.moreTabs(
-                "Charging tonight, Positions and lent-out, Battery labels, Timeline, Disposables,"
+                "Charging, Positions and lent-out, Battery labels, Timeline, Disposables,"
                     + " Hot-swap stack and Voltage comparison are hidden: show them with Set Power"
                     + " ▸ Show tabs…, or with Show Sheet in the menu of a tab."));
   }

@@ -127,9 +127,19 @@ public record BatteryFeed(
     return curve(watts, (int) Math.floor(temp)).hours(1);
   }
 
-  /** The state of charge at which it has to be changed: the higher of the rule and the cold. */
-  public double endCharge(double watts, double temp) {
-    return curve(watts, (int) Math.floor(temp)).end();
+  /**
+   * The state of charge that is left after its hours, as a gauge that counts energy shows it: what
+   * the cold keeps and what the rule keeps.
+   */
+  public double chargeLeft(double watts, double temp) {
+    FeedCurve curve = curve(watts, (int) Math.floor(temp));
+    return Math.max(curve.end(), 1 - curve.hours(1) * watts / (wattHours * health));
+  }
+
+  /** Hours by the energy on the label alone, less what the cold and the rule keep. */
+  public double hoursByEnergy(double watts, double temp) {
+    return EnergyRuntime.hours(
+        EnergyRuntime.usable(wattHours, 1, health, temp, changeAt, chemistry), watts);
   }
 
   /**

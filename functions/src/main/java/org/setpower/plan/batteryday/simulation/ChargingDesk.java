@@ -19,7 +19,14 @@ final class ChargingDesk {
   /** A part of its charge for which a battery is taken to a charger: common practice. */
   private static final double LEAST_CUT = 0.1;
 
+  private static final double DAY = 24;
+
   private final double nextCall;
+
+  /** Hour from which nobody charges what no later day needs; infinite where there is one. */
+  private final double lastMorning;
+
+  private final boolean isShelfWarm;
   private final List<ChargerSpec> chargers;
   private final List<SupplySpec> supplies;
 
@@ -59,6 +66,8 @@ final class ChargingDesk {
 
   ChargingDesk(DaySpec day, DayPolicy policy) {
     nextCall = day.until();
+    isShelfWarm = day.shelf() >= 0;
+    lastMorning = Double.isInfinite(nextCall) ? day.call() + DAY : Double.POSITIVE_INFINITY;
     chargers = day.chargers();
     supplies = day.supplies();
     energy = new double[supplies.size()];
@@ -224,12 +233,16 @@ final class ChargingDesk {
   }
 
   /**
-   * The hour at which it can be on a channel at the earliest. It is brought to a charger that has
-   * power, and warms up there.
+   * The hour at which it can be on a channel at the earliest. It warms up on a shelf that is not
+   * cold, else where the charger has power.
    */
   double arrival(int row, double hour, boolean cold) {
     ChargerSpec charger = chargers.get(place(row));
-    return power(charger).start(hour + charger.away()) + (cold ? charger.warmUp() : 0);
+    double there = hour + charger.away();
+    double warmUp = cold ? charger.warmUp() : 0;
+    return isShelfWarm
+        ? power(charger).start(there + warmUp)
+        : power(charger).start(there) + warmUp;
   }
 
   private DayEvent.Charge offer(
@@ -257,7 +270,8 @@ final class ChargingDesk {
       }
       double later = overloadEnds(supplyOf[place], start, full, rate.watts());
       if (later <= start + SAME) {
-        if (isUnattended(charger, start, hour, cold, free[place][channel])) {
+        if (start >= lastMorning - SAME
+            || isUnattended(charger, start, hour, cold, free[place][channel])) {
           return null;
         }
         return new DayEvent.Charge(

@@ -26,6 +26,9 @@ final class DayBattery {
   /** Hour at which it arrives; infinite: it is there, or never will be. */
   double arrives = Double.POSITIVE_INFINITY;
 
+  /** Hour from which it is as full as a charger makes it; negative infinity: from call on. */
+  double ready = Double.NEGATIVE_INFINITY;
+
   /** Whether it was on anything. */
   boolean touched;
 

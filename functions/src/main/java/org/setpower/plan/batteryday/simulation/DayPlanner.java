@@ -1,5 +1,6 @@
 package org.setpower.plan.batteryday.simulation;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
@@ -20,6 +21,9 @@ public final class DayPlanner {
   public static final double SHORTEST = DayRun.SHORTEST;
 
   private static final int MOST_AFTERNOONS = 40;
+
+  /** Nobody hires so many more for a day that was planned. */
+  private static final int MOST_MISSING = 60;
 
   /** W; nobody hires a supply by the watt. */
   private static final double WATT_STEP = 10;
@@ -200,6 +204,30 @@ public final class DayPlanner {
     }
     DayRun lit = DayRun.firstLit(planned, policies, effort);
     return lit == null ? usual : lit.policy();
+  }
+
+  /**
+   * How many full batteries more than there are, by type, so that nothing goes dark; none where the
+   * usual schedule does not get there with any. They need not be the fewest.
+   */
+  public Map<Integer, Integer> missing() {
+    Map<Integer, Integer> missing = new TreeMap<>();
+    List<BatterySpec> there = new ArrayList<>(day.batteries());
+    int number = there.stream().mapToInt(BatterySpec::number).max().orElse(0);
+    Effort own = new Effort(MOST_EFFORT);
+    for (int i = 0; i <= MOST_MISSING; i++) {
+      DayRun run = DayRun.toFirstDark(day.with(there, day.chargers()), policies.get(0), own);
+      if (run.isLit()) {
+        return missing;
+      }
+      if (run.darkType() == 0 || own.isSpent()) {
+        break;
+      }
+      number++;
+      there.add(new BatterySpec(number, run.darkType(), 1));
+      missing.merge(run.darkType(), 1, Integer::sum);
+    }
+    return Map.of();
   }
 
   /**

@@ -258,6 +258,7 @@ final class DayRun {
       if (battery.place == Place.CHARGING && battery.charging.back() <= now + SAME) {
         battery.charge = Math.max(battery.charge, battery.charging.fullCharge());
         battery.cold = false;
+        battery.ready = battery.charging.full();
         battery.waits = battery.charging.isCut();
         battery.charging = null;
         battery.place = Place.SHELF;
@@ -592,25 +593,40 @@ final class DayRun {
           lastWorth = isWorthIt(unit, charge, now, b.cold);
         }
         if (lastWorth) {
-          insert(usable, charges, b, charge);
+          insert(usable, charges, b, charge, log != null);
         }
       }
     }
     return usable;
   }
 
-  /** Most come in order: the fullest last, of equals by number. */
+  /**
+   * Most come in order: the fullest last. Of equals the one that is ready longest comes first, then
+   * the lowest number. A search leaves out the first of these: to the hours of the day it makes no
+   * difference, and it counts how many numbers are touched.
+   */
   private static void insert(
-      List<DayBattery> sorted, double[] charges, DayBattery battery, double charge) {
+      List<DayBattery> sorted,
+      double[] charges,
+      DayBattery battery,
+      double charge,
+      boolean rotates) {
     int place = sorted.size();
     while (place > 0
         && (charges[place - 1] > charge
-            || charges[place - 1] == charge && sorted.get(place - 1).number > battery.number)) {
+            || charges[place - 1] == charge
+                && comesAfter(sorted.get(place - 1), battery, rotates))) {
       charges[place] = charges[place - 1];
       place--;
     }
     charges[place] = charge;
     sorted.add(place, battery);
+  }
+
+  private static boolean comesAfter(DayBattery one, DayBattery other, boolean rotates) {
+    return rotates && one.ready != other.ready
+        ? one.ready > other.ready
+        : one.number > other.number;
   }
 
   private boolean isThere(DayBattery b, double now, boolean charging) {
@@ -649,7 +665,7 @@ final class DayRun {
         }
         failed = least;
         failedCold = cold;
-        // of batteries as full as each other those with the lowest numbers
+        // of batteries as full as each other those that come first
         boolean fuller = last.isEmpty() || least > last.get(0).chargeAt(now) + SAME;
         last = fuller ? set : last;
       }

@@ -70,7 +70,7 @@ class DayPlannerTest {
 
   private static MinuteDay.Channel channel(double amps, double from, double to) {
     ChargeCurve curve = ChargeCurve.of(Chemistry.LI_ION, 8, 10.2, 45.0, amps, 20);
-    double end = FEED.endCharge(92, 20);
+    double end = FEED.curve(92, 20).end();
     return new MinuteDay.Channel(
         minutes(curve.hours(end, 1)) + 1,
         (int) Math.round(Math.max(0, from) * 60),

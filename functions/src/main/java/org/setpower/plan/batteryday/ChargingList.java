@@ -14,12 +14,15 @@ import org.setpower.plan.batteryday.typed.BatteryNumbers;
 import org.setpower.plan.common.Phrase;
 
 /**
- * Batteries that charge at wrap and after it, charger by charger in order of time, then those that
- * nothing charges until the next call.
+ * Batteries that charge from call on, of a day that is planned again from that hour on, charger by
+ * charger in order of time; then those that nothing charges until the next call.
  */
-final class NightCharging {
+final class ChargingList {
   /** Hours; so short a rest of a charge, or a gap, is no row of its own: common practice. */
   private static final double SCRAP = 0.25;
+
+  private static final double MINUTE = 1 / 60.0;
+  private static final double DAY = 24;
 
   private final BatteryDayPlan plan;
   private final DayBuild build;
@@ -28,26 +31,35 @@ final class NightCharging {
   private final List<Timed> rows = new ArrayList<>();
   private final List<PowerHours.Span> charging = new ArrayList<>();
 
+  /** Hour before which a charge that ends is no row. */
+  private final double from;
+
   /** A row, with its charger and the hour at which it begins. */
-  private record Timed(int charger, double hour, BatteryDayResults.TonightRow row) {}
+  private record Timed(int charger, double hour, BatteryDayResults.ChargingRow row) {}
 
   /**
    * @param gone batteries that are not there any more
    */
-  NightCharging(BatteryDayPlan plan, Map<Integer, BatteryAbsence> gone) {
+  ChargingList(BatteryDayPlan plan, Map<Integer, BatteryAbsence> gone) {
     this.plan = plan;
     this.gone = gone;
     build = plan.build();
     outcome = plan.outcome();
+    from = Double.isInfinite(plan.now()) ? Double.NEGATIVE_INFINITY : plan.now();
     if (outcome != null) {
       Map<Integer, DayEvent.Charge> last = new TreeMap<>();
-      outcome.charges().forEach(c -> last.put(c.battery(), c));
+      for (DayEvent.Charge charge : outcome.charges()) {
+        DayEvent.Charge before = last.put(charge.battery(), charge);
+        if (before != null) {
+          add(before, null);
+        }
+      }
       outcome.endCharge().keySet().forEach(n -> add(n, last.get(n)));
       rows.sort(Comparator.comparingInt(Timed::charger).thenComparingDouble(Timed::hour));
     }
   }
 
-  List<BatteryDayResults.TonightRow> rows() {
+  List<BatteryDayResults.ChargingRow> rows() {
     return rows.stream().map(Timed::row).toList();
   }
 
@@ -75,7 +87,6 @@ final class NightCharging {
   }
 
   private void add(int number, DayEvent.Charge charge) {
-    double wrap = plan.calendar().shown().wrap();
     double until = plan.calendar().shown().until();
     TypeFacts facts = build.stock().batteries().get(number).type();
     boolean isLow = outcome.nextCharge().get(number) < full(facts);
@@ -83,29 +94,14 @@ final class NightCharging {
         Double.isInfinite(until)
             ? null
             : (Boolean) (charge != null && charge.back() <= until && !isLow);
-    int before = rows.size();
-    if (charge != null && charge.full() > wrap) {
-      for (PowerHours.Span span : spans(charge, until)) {
-        rows.add(
-            new Timed(
-                charge.charger(),
-                span.from(),
-                new BatteryDayResults.TonightRow(
-                    BatteryNumbers.shown(number),
-                    facts.name(),
-                    build.chargers().row(charge.charger()).item().row().value().charger(),
-                    charge.channel(),
-                    from(span.from(), wrap),
-                    BatteryDayPapers.time(span.to(), plan.calendar().shown()),
-                    ready)));
-      }
-    }
-    if (rows.size() == before && isLow && !gone.containsKey(number)) {
+    boolean isNight = charge != null && charge.full() > plan.calendar().shown().wrap();
+    boolean listed = charge != null && add(charge, isNight ? ready : null) && isNight;
+    if (!listed && isLow && !gone.containsKey(number)) {
       rows.add(
           new Timed(
               Integer.MAX_VALUE,
               number,
-              new BatteryDayResults.TonightRow(
+              new BatteryDayResults.ChargingRow(
                   BatteryNumbers.shown(number),
                   facts.name(),
                   "",
@@ -116,22 +112,46 @@ final class NightCharging {
     }
   }
 
-  /** What is on its charger at wrap is not put on it then. */
-  private Phrase from(double hour, double wrap) {
+  /** Adds the rows of a charge; false if it has none. */
+  private boolean add(DayEvent.Charge charge, Boolean ready) {
+    TypeFacts facts = build.stock().batteries().get(charge.battery()).type();
+    List<PowerHours.Span> spans =
+        charge.full() > Math.max(from, charge.start()) ? spans(charge) : List.of();
+    for (PowerHours.Span span : spans) {
+      rows.add(
+          new Timed(
+              charge.charger(),
+              span.from(),
+              new BatteryDayResults.ChargingRow(
+                  BatteryNumbers.shown(charge.battery()),
+                  facts.name(),
+                  build.chargers().row(charge.charger()).item().row().value().charger(),
+                  charge.channel(),
+                  from(span.from()),
+                  BatteryDayPapers.time(span.to(), plan.calendar().shown()),
+                  ready)));
+    }
+    return !spans.isEmpty();
+  }
+
+  /** What is on its charger when the day is planned again is not put on it then. */
+  private Phrase from(double hour) {
     Phrase time = BatteryDayPapers.time(hour, plan.calendar().shown());
-    return hour < wrap - SCRAP ? Phrase.of(BatteryDayPapers.SINCE, DaySettings.time(hour)) : time;
+    return hour < from - MINUTE ? Phrase.of(BatteryDayPapers.SINCE, DaySettings.time(hour)) : time;
   }
 
   /**
    * When a charge has power: where that ends it stops, and it goes on when the power is back. Of a
    * few minutes more the battery is not taken off.
    */
-  private List<PowerHours.Span> spans(DayEvent.Charge charge, double until) {
+  private List<PowerHours.Span> spans(DayEvent.Charge charge) {
+    DayFrame day = plan.calendar().shown();
+    double until = Double.isInfinite(day.until()) ? day.call() + DAY : day.until();
     double wrap = plan.calendar().shown().wrap();
     PowerHours power = build.chargers().row(charge.charger()).item().spec().power();
     List<PowerHours.Span> spans = new ArrayList<>();
     for (PowerHours.Span span : power.within(charge.start(), charge.full())) {
-      if (span.from() < until && span.to() > wrap) {
+      if (span.from() < until && span.to() > from) {
         PowerHours.Span before = spans.isEmpty() ? null : spans.get(spans.size() - 1);
         boolean isScrap =
             before != null
@@ -141,7 +161,9 @@ final class NightCharging {
         } else {
           spans.add(span);
         }
-        charging.add(new PowerHours.Span(Math.max(wrap, span.from()), span.to()));
+        if (span.to() > wrap) {
+          charging.add(new PowerHours.Span(Math.max(wrap, span.from()), span.to()));
+        }
       }
     }
     return spans;
