@@ -489,11 +489,11 @@ class BatteryPlanIT {
   void charging_tonight_comes_with_the_other_papers(Office office) throws Exception {
     try (PlanSheet book = PlanSheet.blank(office, TEMPLATE, workbook)) {
       CommandDriver.command(office, book.document(), "fit");
-      assertThat(UnoAccess.get(book.sheet("Charging tonight"), "IsVisible")).isEqualTo(false);
+      assertThat(UnoAccess.get(book.sheet("Charging"), "IsVisible")).isEqualTo(false);
     }
     try (PlanSheet book = new PlanSheet(office, EXAMPLE, workbook).calculated()) {
       CommandDriver.command(office, book.document(), "fit");
-      assertThat(UnoAccess.get(book.sheet("Charging tonight"), "IsVisible")).isEqualTo(true);
+      assertThat(UnoAccess.get(book.sheet("Charging"), "IsVisible")).isEqualTo(true);
       assertThat(UnoAccess.get(book.sheet("Battery labels"), "IsVisible")).isEqualTo(false);
     }
   }

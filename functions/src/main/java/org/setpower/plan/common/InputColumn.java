@@ -231,7 +231,7 @@ public record InputColumn(
   }
 
   /** The part of a day, as cells hold a time. */
-  static double share(LocalTime time) {
+  public static double share(LocalTime time) {
     return time.toSecondOfDay() / (60.0 * MINUTES_A_DAY);
   }
 

@@ -109,13 +109,13 @@ public final class BatteryPlan implements PlanTemplate {
                         "done")
                     .width("by", 12)
                     .width("department", 18)
-                    .width("position", 30)
+                    .width("position", 27)
                     .width("piece", 9)
-                    .width("type", 15)
+                    .width("type", 20)
                     .width("what", 28)
                     .width("on", 13)
                     .width("off", 13)
-                    .width("to", 44)
+                    .width("to", 42)
                     .width("done", 10)),
         summary(),
         PlanTab.of(

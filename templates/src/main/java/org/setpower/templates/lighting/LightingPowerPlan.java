@@ -278,6 +278,7 @@ public final class LightingPowerPlan implements PlanTemplate {
             .with(
                 book.table("batteryTypes")
                     .titled("Battery types")
+                    .optional("cells", "health")
                     .shows("fewest", "uncharged", "shortOf"),
                 book.table("batteryChargers")
                     .titled("Chargers")

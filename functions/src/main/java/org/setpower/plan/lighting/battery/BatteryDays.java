@@ -350,6 +350,8 @@ public final class BatteryDays {
         load.volts(),
         "type",
         load.battery(),
+        "measured",
+        load.measured() == null ? null : InputColumn.share(load.measured()),
         "quantity",
         load.quantity() == null ? null : Math.ceil(load.quantity()));
   }
@@ -403,6 +405,8 @@ public final class BatteryDays {
         kind.channels(),
         "amps",
         kind.amps(),
+        "volts",
+        kind.volts(),
         "types",
         kind.types(),
         "atOnce",

@@ -1,6 +1,7 @@
 package org.setpower.plan.lighting.input;
 
 import java.time.LocalDate;
+import java.time.LocalTime;
 import org.setpower.pack.Chemistry;
 import org.setpower.plan.batteryday.BatteryDayInputs;
 import org.setpower.plan.common.Input;
@@ -34,6 +35,7 @@ public final class BatteryTables {
               help = "Batteries that the lights may use, numbered B1, B2 … down the rows.")
           Double owned,
       @Input(key = "cells", like = BatteryDayInputs.BatteryType.class) Double cells,
+      @Input(key = "resistance", like = BatteryDayInputs.BatteryType.class) Double resistance,
       @Input(
               key = "health",
               like = BatteryDayInputs.BatteryType.class,
@@ -85,6 +87,7 @@ public final class BatteryTables {
               like = BatteryDayInputs.Position.class,
               blank = "Blank: that of the battery type, if it has only one; else a stop.")
           Double volts,
+      @Input(key = "measured", like = BatteryDayInputs.Position.class) LocalTime measured,
       @Input(
               key = "fromDay",
               heading = "From day",
@@ -118,6 +121,7 @@ public final class BatteryTables {
               help = "How many batteries one of them holds.")
           Double channels,
       @Input(key = "amps", like = BatteryDayInputs.Charger.class) Double amps,
+      @Input(key = "volts", like = BatteryDayInputs.Charger.class) Double volts,
       @Input(
               key = "air",
               like = BatteryDayInputs.Charger.class,
