@@ -5,7 +5,7 @@ import com.sun.star.style.XStyleFamiliesSupplier;
 import com.sun.star.uno.Exception;
 import org.setpower.command.document.CalcDocument;
 import org.setpower.command.document.JobCell;
-import org.setpower.templates.layout.PaperSize;
+import org.setpower.text.PaperSize;
 import org.setpower.uno.Uno;
 
 /**

@@ -135,6 +135,8 @@ class BatteryPlanIT {
         channels,
         "amps",
         4.0,
+        "volts",
+        24.0,
         "types",
         types,
         "air",

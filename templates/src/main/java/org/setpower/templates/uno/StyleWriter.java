@@ -16,11 +16,11 @@ import com.sun.star.util.XNumberFormats;
 import com.sun.star.util.XNumberFormatsSupplier;
 import java.util.HashSet;
 import java.util.Set;
-import org.setpower.templates.layout.PaperSize;
 import org.setpower.templates.layout.PlanNames;
 import org.setpower.templates.spec.CellFormat;
 import org.setpower.templates.spec.CellStyle;
 import org.setpower.text.MessageCatalog;
+import org.setpower.text.PaperSize;
 
 /** The cell and page styles of a document, made from {@link CellStyle}. */
 final class StyleWriter {

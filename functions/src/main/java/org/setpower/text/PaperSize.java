@@ -1,4 +1,4 @@
-package org.setpower.templates.layout;
+package org.setpower.text;
 
 /**
  * Paper of printed pages, in 1/100 mm: Letter where units or words are those of the US, else A4.
