@@ -286,7 +286,8 @@ class BatteryPlanIT {
       List<String> dark = book.column("positions.dark"); // cells hold days
       assertThat(dark.get(0)).isEqualTo("0.0");
       assertThat(Double.parseDouble(dark.get(1)) * 24).isCloseTo(8, within(0.02));
-      assertThat(book.column("positions.reasons").get(1)).contains("4 of the pieces run dry");
+      assertThat(book.column("positions.reasons").get(1))
+          .contains("4 of the pieces are without a battery");
       assertThat(book.column("stock.shortOf")).containsExactly("4.0");
     }
   }

@@ -971,7 +971,7 @@ class LightingPowerPlanIT {
       assertThat(book.column("batteryChanges.what")).filteredOn("change"::equals).hasSize(2);
       assertThat(number(book, "batteryTypes.uncharged", 1)).isEqualTo(4);
       book.rows("batteryLoads", with(tube, "quantity", 8));
-      stops(book, "batteryLoads", 1, "run dry");
+      stops(book, "batteryLoads", 1, "without a battery");
       assertThat(number(book, "batteryTypes.shortOf", 1)).isPositive();
     }
   }

@@ -490,7 +490,8 @@ public record BatteryDayInputs(
               min = 1,
               max = 99,
               blank = "Blank: 50.",
-              help = "1 is the most important. What is short goes dark from the highest figure on.")
+              help =
+                  "1 is the most important. What is short loses power from the highest figure on.")
           Double priority,
       @Input(
               key = "quantity",

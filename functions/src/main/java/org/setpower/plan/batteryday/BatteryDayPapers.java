@@ -15,6 +15,8 @@ final class BatteryDayPapers {
   static final String QUARANTINE = "quarantine";
   static final String AWAY = "not there any more";
 
+  static final String NOT_CHARGED = "not charged";
+
   /** The charger has no power yet. */
   static final String LATER = "shelf; {0} from {1}";
 
@@ -27,7 +29,7 @@ final class BatteryDayPapers {
   static final String ALSO = "{0}; {1}";
 
   private static final String AT_CALL = "at call";
-  private static final String DARK_UNTIL = "dark until {0}";
+  private static final String DARK_UNTIL = "no power until {0}";
   private static final String ALONE = "{0}, one battery until {1}";
   private static final String TAKEN = "from {1}";
   private static final String DAY = "{0}, call {1}, wrap {2}";
@@ -49,6 +51,7 @@ final class BatteryDayPapers {
                 SHELF,
                 AWAY,
                 QUARANTINE,
+                NOT_CHARGED,
                 LATER,
                 SINCE,
                 HOURS,

@@ -123,7 +123,7 @@ public final class BatteryDayResults {
               },
               rule =
                   "What is wrong with the row and with the move between two rows of one date, and"
-                      + " whether a date that is not shown is dark.")
+                      + " whether a date that is not shown has downtime.")
           List<Finding> reasons,
       @Result(
               key = "shown",
@@ -133,7 +133,7 @@ public final class BatteryDayResults {
           Boolean shown,
       @Result(
               key = "dark",
-              heading = "Dark",
+              heading = "Downtime",
               form = NumberForm.DURATION_UP,
               unit = "h",
               from = {
@@ -218,7 +218,7 @@ public final class BatteryDayResults {
               unit = "pcs",
               from = "run.entries",
               rule =
-                  "With these numbers of every type, all full at call, nothing goes dark;"
+                  "With these numbers of every type, all full at call, nothing is without power;"
                       + " with one fewer of a type the plan knows no schedule. Where that is not"
                       + " proven, the smallest number found that lasts.")
           Integer fewest,
@@ -252,7 +252,7 @@ public final class BatteryDayResults {
               from = {"stock.fewest", "batteries.use", "stock.type"},
               rule =
                   "Min. required less what is to plan with, over all rows of the type; none where"
-                      + " nothing goes dark. Where not all are full at call, how many full ones"
+                      + " nothing is without power. Where not all are full at call, how many full ones"
                       + " more are enough.")
           Integer shortOf) {}
 
@@ -335,7 +335,7 @@ public final class BatteryDayResults {
                 "atCall.*",
                 "run.entries"
               },
-              rule = "What is wrong with the row, and what goes dark.")
+              rule = "What is wrong with the row, and what is without power.")
           List<Finding> reasons,
       @Result(
               key = "watts",
@@ -479,7 +479,7 @@ public final class BatteryDayResults {
           Integer changes,
       @Result(
               key = "dark",
-              heading = "Dark",
+              heading = "Downtime",
               form = NumberForm.DURATION_UP,
               unit = "h",
               from = "run.entries",
@@ -533,7 +533,8 @@ public final class BatteryDayResults {
               key = "reasons",
               heading = "Reason",
               from = {"supplies.*", "run.entries"},
-              rule = "What is wrong with the row, and whether its watts make positions dark.")
+              rule =
+                  "What is wrong with the row, and whether its watts leave positions without power.")
           List<Finding> reasons,
       @Result(
               key = "peak",
@@ -784,7 +785,7 @@ public final class BatteryDayResults {
           Phrase to,
       @Result(
               key = "until",
-              heading = "Dark or one battery until",
+              heading = "No power or one battery until",
               from = "run.entries",
               rule =
                   "When a battery goes on again, or the position ends; of a hot-swap plate also how"
@@ -886,8 +887,8 @@ public final class BatteryDayResults {
               key = "charger",
               heading = "Charger",
               from = "run.entries",
-              rule = "From Chargers; blank if none takes it.")
-          String charger,
+              rule = "From Chargers; not charged: none takes it before the next call.")
+          Phrase charger,
       @Result(
               key = "channel",
               heading = "Channel",
@@ -1072,7 +1073,7 @@ public final class BatteryDayResults {
               heading = "Pieces without a battery",
               unit = "pcs",
               from = "run.entries",
-              rule = "Dark at that time.")
+              rule = "Without power at that time.")
           Integer dark) {}
 
   /** Beside what runs on cells that are thrown away. */
@@ -1334,7 +1335,7 @@ public final class BatteryDayResults {
           Integer changes,
       @Result(
               key = "dark",
-              heading = "Dark",
+              heading = "Downtime",
               form = NumberForm.DURATION_UP,
               unit = "h",
               from = {"positions.dark", "positions.verdict"},

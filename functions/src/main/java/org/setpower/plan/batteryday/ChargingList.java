@@ -104,7 +104,7 @@ final class ChargingList {
               new BatteryDayResults.ChargingRow(
                   BatteryNumbers.shown(number),
                   facts.name(),
-                  "",
+                  Phrase.of(BatteryDayPapers.NOT_CHARGED),
                   null,
                   null,
                   null,
@@ -125,7 +125,8 @@ final class ChargingList {
               new BatteryDayResults.ChargingRow(
                   BatteryNumbers.shown(charge.battery()),
                   facts.name(),
-                  build.chargers().row(charge.charger()).item().row().value().charger(),
+                  Phrase.of(
+                      "{0}", build.chargers().row(charge.charger()).item().row().value().charger()),
                   charge.channel(),
                   from(span.from()),
                   BatteryDayPapers.time(span.to(), plan.calendar().shown()),

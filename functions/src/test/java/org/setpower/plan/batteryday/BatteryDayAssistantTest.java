@@ -123,7 +123,7 @@ class BatteryDayAssistantTest {
     assertThat(charging(lunch))
         .filteredOn(r -> r.battery().equals("B30"))
         .first()
-        .satisfies(r -> assertThat(r.charger()).isEqualTo("Block quad"))
+        .satisfies(r -> assertThat(r.charger().arguments()).containsExactly("Block quad"))
         .satisfies(r -> assertThat(hour(r.from())).isGreaterThan(12.5));
     lunch.set("atNow", 1, "charge", "");
     assertThat(keys(found(lunch).reasons())).containsExactly(BatteryDayFinding.FOUND_CHARGE_MOVED);

@@ -95,8 +95,8 @@ class BatteryDayCrewTest {
     String charger = "";
     for (BatteryDayResults.ChargingRow row : rows) {
       if (row.from() != null) {
-        before = row.charger().equals(charger) ? before : 0;
-        charger = row.charger();
+        before = row.charger().toString().equals(charger) ? before : 0;
+        charger = row.charger().toString();
         LocalTime time = (LocalTime) row.from().arguments().get(0);
         boolean dated = row.from().arguments().size() > 1;
         if (dated) {

@@ -198,7 +198,7 @@ public final class BatteryPlan implements PlanTemplate {
                         + " else the fullest. Part-used batteries stay on through breaks.",
                     "A battery that comes off goes to the charger that has it back first, if it"
                         + " takes it, has power, a free channel and watts left.",
-                    "What is short goes dark piece by piece, the highest priority figure first."),
+                    "What is short loses power piece by piece, the highest priority figure first."),
                 book.list("timeline", "position", "piece", "type", "batteries", "from", "to"),
                 hours),
         PlanTab.of(

@@ -58,7 +58,7 @@ public final class BatteryResults {
               like = BatteryDayResults.StockResult.class,
               rule =
                   "The most of all days: with these numbers of every type, all full at call,"
-                      + " nothing goes dark.")
+                      + " nothing is without power.")
           Integer fewest,
       @Result(
               key = "uncharged",
@@ -84,7 +84,7 @@ public final class BatteryResults {
               key = "reasons",
               heading = "Reason",
               from = {},
-              rule = "What is wrong with the row on any day, and what goes dark.")
+              rule = "What is wrong with the row on any day, and what is without power.")
           List<Finding> reasons,
       @Result(
               key = "runtime",
@@ -161,7 +161,7 @@ public final class BatteryResults {
               like = BatteryDayResults.CardRow.class,
               rule =
                   "The least charged battery that lasts, else the fullest; where none is left,"
-                      + " dark.")
+                      + " no power.")
           String on,
       @Result(
               key = "off",
