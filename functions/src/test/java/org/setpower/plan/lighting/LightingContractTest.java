@@ -39,6 +39,7 @@ public class LightingContractTest extends PlanContract {
         LightingSamples.quay(),
         LightingSamples.pans(),
         LightingSamples.stage(),
+        LightingAmericanTest.portable(),
         LightingSamples.faults(),
         LightingSamples.shortOfFuel(),
         BatterySamples.filled(),

@@ -128,7 +128,7 @@ class LightingNightTest {
     List<BatteryResults.ChangeRow> changes = plan.calculate().rows(BatteryResults.CHANGE_ROW);
     // 98 Wh at 50 W end before 10:00
     assertThat(changes)
-        .filteredOn(c -> c.what().toString().contains("dark"))
+        .filteredOn(c -> c.what().toString().contains("no power"))
         .hasSize(2)
         .allMatch(c -> c.by().isBefore(LocalTime.of(10, 0)) && c.by().isAfter(LocalTime.of(9, 0)));
   }

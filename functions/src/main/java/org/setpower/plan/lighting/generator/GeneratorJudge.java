@@ -178,6 +178,9 @@ public final class GeneratorJudge {
       findings.add(Finding.of(LightingFinding.GENERATOR_SIZE_OPEN));
     }
     FuelUse fuel = FuelUse.of(typed, node, size, flows, hours.of(node), timeline, settings);
+    if (size != null && fuel.hours() > 0 && Double.isNaN(fuel.litres())) {
+      findings.add(Finding.of(LightingFinding.GENERATOR_FUEL_OPEN));
+    }
     load(need, left, size, fuel, findings);
     boolean small = size != null && required > size * (1 + ROUNDING);
     if (small && findings.stream().noneMatch(f -> OVER.contains(f.key()))) {

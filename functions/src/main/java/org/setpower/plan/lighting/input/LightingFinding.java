@@ -73,6 +73,8 @@ public enum LightingFinding implements FindingKey {
   RCD_LEAKAGE("outlet.rcdLeakage", Severity.CHECK),
   /** Arguments: place, mA, RCD mA. */
   RCD_TRIPS("outlet.rcdTrips", Severity.STOP),
+  /** Arguments: the same; some of it is assumed. */
+  RCD_MAY_TRIP("outlet.rcdMayTrip", Severity.CHECK),
   /** Arguments: place, A, time, breaker A. */
   OUTLET_OVER("outlet.over", Severity.DANGER),
   /** Arguments: place, A at full level, breaker A. */
@@ -116,6 +118,8 @@ public enum LightingFinding implements FindingKey {
   CORES_MISSING("run.cores", Severity.DANGER),
   /** Arguments: size, cores. */
   CORES_DIFFER("run.coresDiffer", Severity.DANGER),
+  /** Arguments: size or cores as typed. */
+  FEEDER_CORES("run.feederCores", Severity.DANGER),
   /** Arguments: type on the sheath, type. */
   TYPE_DIFFERS("run.typeDiffers", Severity.DANGER),
   /** Arguments: connector, cores. */
@@ -205,6 +209,7 @@ public enum LightingFinding implements FindingKey {
   /** Arguments: share. */
   GENERATOR_WET("generator.wet", Severity.CHECK),
   GENERATOR_SIZE_OPEN("generator.size", Severity.CHECK),
+  GENERATOR_FUEL_OPEN("generator.fuel", Severity.CHECK),
   ALTITUDE_OPEN("generator.altitude", Severity.CHECK),
   DERATE_UNKNOWN("generator.derate", Severity.DANGER),
   BOND_OPEN("generator.bond", Severity.CHECK),

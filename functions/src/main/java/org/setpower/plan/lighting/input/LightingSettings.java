@@ -37,6 +37,11 @@ public record LightingSettings(
   /** Common practice. */
   private static final double MAX_IMBALANCE = 0.25;
 
+  /** Whether the National Electrical Code is the one that holds. */
+  public boolean isAmerican() {
+    return units == MeasureSystem.US || rule == RatingRule.NEC;
+  }
+
   /** Reads the row of Project. */
   public static LightingSettings of(InputRow<Project> row) {
     List<Finding> findings = new ArrayList<>(row.findings());

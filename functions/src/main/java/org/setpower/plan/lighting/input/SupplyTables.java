@@ -312,7 +312,7 @@ public final class SupplyTables {
               unit = ProjectTables.CONSUMPTION,
               min = 0.1,
               max = 1000,
-              blank = "Blank: by the usual chart for its size.",
+              blank = "Blank: by the usual chart for its size; there is none for petrol.",
               help = "The maker's consumption at three quarters of its rated kW.")
           Double consumption,
       @Input(

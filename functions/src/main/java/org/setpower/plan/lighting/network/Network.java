@@ -29,6 +29,11 @@ public final class Network {
   private static final Pattern RANGE =
       Pattern.compile("(.+)-(\\d{1,3})(?:\\.{2,3}|-|TO)(\\d{1,3})");
 
+  /** V from a leg to neutral in North America, with a margin: ANSI C84.1, from memory. */
+  private static final double LEAST_AMERICAN = 100;
+
+  private static final double MOST_AMERICAN = 140;
+
   private final boolean us;
   private final Map<Integer, Node> supplyNodes = new LinkedHashMap<>();
   private final Map<Integer, Supply> supplies = new HashMap<>();
@@ -380,6 +385,12 @@ public final class Network {
     return node.isUnclear()
         ? List.of(Finding.of(LightingFinding.SUPPLY_UNCLEAR, shown(node.firstUnclear())))
         : List.of();
+  }
+
+  /** Whether its source has the 120 V from a leg to neutral of North America. */
+  public boolean isAmerican(Node node) {
+    double volts = legVolts(node.root());
+    return volts >= LEAST_AMERICAN && volts <= MOST_AMERICAN;
   }
 
   /** Whether lengths are in feet. */

@@ -81,7 +81,10 @@ final class FaultCheck {
       }
     } else {
       answer = Disconnection.UNKNOWN;
-      findings.add(Finding.of(LightingFinding.FAULT_OPEN));
+      // the NEC goes by the size of the earth conductor (250.122) and asks for no loop impedance
+      if (!network.isAmerican(root) || source.zs() != null) {
+        findings.add(Finding.of(LightingFinding.FAULT_OPEN));
+      }
     }
     return new Answer(answer, source.zs() == null ? Double.NaN : zs + cable);
   }

@@ -1,14 +1,12 @@
 package org.setpower.plan.lighting.protection;
 
 import java.util.List;
-import org.setpower.cable.RatingRule;
 import org.setpower.plan.finding.Finding;
 import org.setpower.plan.lighting.input.Connection;
 import org.setpower.plan.lighting.input.Connector;
 import org.setpower.plan.lighting.input.InrushClass;
 import org.setpower.plan.lighting.input.LightingFinding;
 import org.setpower.plan.lighting.input.LightingSettings;
-import org.setpower.plan.lighting.input.MeasureSystem;
 import org.setpower.plan.lighting.input.SupplyType;
 import org.setpower.plan.lighting.load.Flows;
 import org.setpower.plan.lighting.load.PlannedLoad;
@@ -30,7 +28,7 @@ public final class LoadJudge {
 
   public LoadJudge(Network network, LightingSettings settings, Flows flows) {
     this.network = network;
-    american = settings.units() == MeasureSystem.US || settings.rule() == RatingRule.NEC;
+    american = settings.isAmerican();
     this.flows = flows;
   }
 

@@ -16,7 +16,6 @@ import org.setpower.plan.lighting.input.Connector;
 import org.setpower.plan.lighting.input.LegWord;
 import org.setpower.plan.lighting.input.LightingFinding;
 import org.setpower.plan.lighting.input.LightingSettings;
-import org.setpower.plan.lighting.input.MeasureSystem;
 import org.setpower.plan.lighting.input.RcdType;
 import org.setpower.plan.lighting.input.SupplyTables.OutletGroup;
 import org.setpower.plan.lighting.load.Flows;
@@ -68,6 +67,9 @@ public final class OutletJudge {
   private final Set<Node> used = new HashSet<>();
   private final double[] leakage;
 
+  /** The same as far as it is typed and not assumed. */
+  private final double[] typedLeakage;
+
   /** Amps of each leg of each node at full level; null where nothing is dimmed. */
   private final double[] full;
 
@@ -90,9 +92,16 @@ public final class OutletJudge {
         .filter(used::contains)
         .forEach(this::pair);
     full = flows.loads().stream().anyMatch(PlannedLoad::isDimmed) ? atFullLevel() : null;
-    leakage = new double[network.nodes().size()];
     List<List<Leak>> leaks = flows.loads().stream().map(this::leaks).toList();
-    double[] now = new double[leakage.length];
+    leakage = most(leaks);
+    typedLeakage =
+        most(leaks.stream().map(l -> l.stream().filter(Leak::isTyped).toList()).toList());
+  }
+
+  /** The most that leaks at a time through the RCD of each node, mA. */
+  private double[] most(List<List<Leak>> leaks) {
+    double[] most = new double[network.nodes().size()];
+    double[] now = new double[most.length];
     for (LoadState state : flows.states()) {
       Arrays.fill(now, 0);
       for (int i : state.on()) {
@@ -101,9 +110,10 @@ public final class OutletJudge {
         }
       }
       for (int n = 0; n < now.length; n++) {
-        leakage[n] = Math.max(leakage[n], now[n]);
+        most[n] = Math.max(most[n], now[n]);
       }
     }
+    return most;
   }
 
   /** The most that flows when all that is on is turned up; angles between loads do not count. */
@@ -142,7 +152,7 @@ public final class OutletJudge {
   }
 
   /** What a load leaks through the RCD of a node, by its place in the network. */
-  private record Leak(int node, double milliamps) {}
+  private record Leak(int node, double milliamps, boolean isTyped) {}
 
   /** An RCD sees what leaks behind it, also through other RCDs. */
   private List<Leak> leaks(PlannedLoad load) {
@@ -151,7 +161,7 @@ public final class OutletJudge {
       double own = leakage(load, part) * part.quantity();
       for (Node n = part.node(); n != null; n = n.parent()) {
         if (n.rcd().isThere()) {
-          leaks.add(new Leak(n.index(), own));
+          leaks.add(new Leak(n.index(), own, load.equipment().leakage() != null));
         }
       }
     }
@@ -319,7 +329,7 @@ public final class OutletJudge {
               peak.amps(),
               Timeline.text(peak.quarter()),
               node.breaker()));
-    } else if (settings.rule() == RatingRule.NEC
+    } else if ((settings.rule() == RatingRule.NEC || network.isAmerican(node))
         && peak.lasts() >= CONTINUOUS
         && peak.amps() > CONTINUOUS_SHARE * node.breaker() * (1 + ROUNDING)) {
       findings.add(
@@ -336,7 +346,7 @@ public final class OutletJudge {
     boolean fine = chain.stream().anyMatch(n -> n.rcd().milliamps() <= RCD_MILLIAMPS);
     if (breaker <= RCD_BREAKER && !fine) {
       boolean said = network.isRcdUpstream(row) || network.isRcdNone(row) || own;
-      boolean us = settings.units() == MeasureSystem.US || settings.rule() == RatingRule.NEC;
+      boolean us = settings.isAmerican();
       if (us && (network.isRcdNone(row) || network.isRcdUpstream(row) && chain.isEmpty())) {
         findings.add(Finding.of(LightingFinding.GFCI_NONE, breaker));
       } else if (!said || us) {
@@ -378,10 +388,14 @@ public final class OutletJudge {
                     milliamps.get(1),
                     String.join(", ", names))));
     if (most != null && leakage(most) > LEAKAGE_SHARE * most.rcd().milliamps() * (1 + ROUNDING)) {
-      boolean trips = leakage(most) > most.rcd().milliamps() * (1 + ROUNDING);
+      double limit = most.rcd().milliamps() * (1 + ROUNDING);
+      boolean trips = leakage(most) > limit;
+      boolean known = typedLeakage[most.index()] > limit;
       findings.add(
           Finding.of(
-              trips ? LightingFinding.RCD_TRIPS : LightingFinding.RCD_LEAKAGE,
+              !trips
+                  ? LightingFinding.RCD_LEAKAGE
+                  : known ? LightingFinding.RCD_TRIPS : LightingFinding.RCD_MAY_TRIP,
               most.name(),
               leakage(most),
               most.rcd().milliamps()));

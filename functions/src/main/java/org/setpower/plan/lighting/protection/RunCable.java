@@ -42,6 +42,9 @@ public record RunCable(
   private static final double METRES_PER_KM = 1000;
   private static final double COLD = 20;
 
+  /** Cores in one sheath, with earth: 5G16. */
+  private static final Pattern SHEATHED = Pattern.compile("\\d\\s*[Gg]\\s*\\d");
+
   /** Heavy rubber cables and their halogen-free and polyurethane likes (HD 22, EN 50525-2-21). */
   private static final Pattern RUBBER = Pattern.compile("H07(RN|BN4|BB|BQ|ZZ).*");
 
@@ -104,6 +107,10 @@ public record RunCable(
     int marked = marked(size, type);
     if (cores != null && marked > (cores.isSingle() ? 1 : 0) && marked != cores.count()) {
       findings.add(Finding.of(LightingFinding.CORES_DIFFER, size, cores.word()));
+    }
+    boolean sheathed = size != null && SHEATHED.matcher(size).find();
+    if (type == CableType.FEEDER && (sheathed || cores != null && !cores.isSingle())) {
+      findings.add(Finding.of(LightingFinding.FEEDER_CORES, sheathed ? size : cores.word()));
     }
     String sheath = size == null ? "" : CableSize.type(size);
     CableType is =

@@ -116,7 +116,10 @@ public final class SupplyJudge {
     if (typed.breaker() == null && !row.unreadable().contains("breaker")) {
       findings.add(Finding.of(LightingFinding.MAIN_BREAKER_BLANK));
     }
-    if (typed.zs() == null && !generator && !row.unreadable().contains("zs")) {
+    if (typed.zs() == null
+        && !generator
+        && !network.isAmerican(network.supplies().get(row.number()))
+        && !row.unreadable().contains("zs")) {
       findings.add(Finding.of(LightingFinding.ZS_OPEN));
     }
     if (generator && !generators.contains(Identity.of(typed.name()))) {
