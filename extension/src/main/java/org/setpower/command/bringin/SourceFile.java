@@ -272,7 +272,39 @@ final class SourceFile implements AutoCloseable {
           .append(
               say("Rows that are a stop or unfit there are not brought in: {}.", some(withheld)));
     }
+    if (plan.model() == QuotePlan.MODEL) {
+      head.append(notBroughtIn(source));
+    }
     return head.toString();
+  }
+
+  /** What a quote says that is no line of a budget: when it is paid, and what came back late. */
+  private static String notBroughtIn(TransferSource quote) {
+    StringBuilder text = new StringBuilder();
+    QuoteResults.Summary sums = quote.result().rows(QuoteResults.SUMMARY).get(0);
+    String currency = quote.result().rows(QuoteResults.LETTER).get(0).inCurrency();
+    String terms = quote.result().rows(QuoteResults.LETTER).get(0).paymentTerms();
+    if (sums.downPayment() != null && sums.downPayment().signum() > 0) {
+      text.append(' ')
+          .append(
+              say(
+                  "The lines come without Due: the deposit of {} {} on order and the payment terms"
+                      + " are for you to fill in there.",
+                  currency,
+                  sums.downPayment().toPlainString()));
+    } else if (terms != null) {
+      text.append(' ')
+          .append(say("The lines come without Due: the payment terms are for you to fill in."));
+    }
+    if (sums.lateFees() != null && sums.lateFees().signum() > 0) {
+      text.append(' ')
+          .append(
+              say(
+                  "Late fees of {} {} are not brought in: they are on the return statement.",
+                  currency,
+                  sums.lateFees().toPlainString()));
+    }
+    return text.toString();
   }
 
   private static String some(List<String> names) {

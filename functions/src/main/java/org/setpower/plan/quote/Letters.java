@@ -72,6 +72,14 @@ final class Letters {
   static List<QuoteResults.ClosingLine> closing(
       QuoteRules rules, OrderSums sums, List<QuoteLine> fit, InputRows<Term> terms) {
     List<Phrase> all = new ArrayList<>(List.of(days(rules, fit)));
+    boolean isByWeek = fit.stream().anyMatch(Letters::isByWeek);
+    if (isByWeek) {
+      all.add(PageText.WEEKS_BEGUN.of());
+    }
+    if (fit.stream().anyMatch(l -> l.type() == LineType.HIRED)) {
+      PageText byDay = isByWeek ? PageText.LATE_DAYS_AND_WEEKS : PageText.LATE_DAYS;
+      all.add((rules.everyLateDay() ? byDay : PageText.LATE_AS_HIRE).of());
+    }
     if (onRequest(fit) > 0) {
       all.add(PageText.EXCLUDED.of((double) onRequest(fit)));
     }
@@ -134,6 +142,10 @@ final class Letters {
       return PageText.DAYS.of(rule);
     }
     return PageText.DAYS.of(isByRule ? PageText.AGREED_ELSE.of(agreed, rule) : agreed);
+  }
+
+  private static boolean isByWeek(QuoteLine line) {
+    return line.type() == LineType.HIRED && line.basis() == RateBasis.WEEK;
   }
 
   private static boolean isByRule(QuoteLine line) {
