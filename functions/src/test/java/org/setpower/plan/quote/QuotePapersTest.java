@@ -288,4 +288,23 @@ class QuotePapersTest {
     assertThat(keys(ranges.calculate().rows(QuoteResults.ITEMS).get(1).reasons()))
         .contains("quote.notInStock");
   }
+
+  /** What is charged at the end stands where it is signed: common practice. */
+  @ParameterizedTest
+  @CsvSource({
+    "'', day, by the rule of the hire., false",
+    "every day, day, each day late at its day rate., false",
+    "every day, week, what is hired by the week, true"
+  })
+  void the_rule_of_late_returns_is_on_the_page(
+      String rule, String basis, String words, boolean weeks) {
+    Ranges quote = QuoteSamples.empty().set("house", 1, "late", rule);
+    quote.row("items", "item", "light", "qty", 1, "rate", 50, "weekRate", 200, "basis", basis);
+    assertThat(quote.calculate().rows(QuoteResults.CLOSING))
+        .extracting(c -> c.text().pattern())
+        .anyMatch(t -> t.startsWith("Late return: ") && t.contains(words))
+        .satisfies(
+            t ->
+                assertThat(t.stream().anyMatch(x -> x.startsWith("By the week"))).isEqualTo(weeks));
+  }
 }
