@@ -19,7 +19,7 @@ public final class MessageBoxes {
     show(desk, MessageBoxType.INFOBOX, MessageBoxButtons.BUTTONS_OK, sentence);
   }
 
-  static void warn(CommandContext desk, String sentence) throws Exception {
+  public static void warn(CommandContext desk, String sentence) throws Exception {
     show(desk, MessageBoxType.WARNINGBOX, MessageBoxButtons.BUTTONS_OK, sentence);
   }
 

@@ -80,7 +80,8 @@ public final class AddDistroCommand implements Command {
       int bottom = Dialog.buttonsAt(HEIGHT);
       dialog.end(WIDTH - 2 * Dialog.GAP - 120, bottom, 60, "~Add", true, true);
       dialog.end(WIDTH - Dialog.GAP - 60, bottom, 60, "~Cancel", false, false);
-      if (dialog.show()) {
+      boolean open = true;
+      while (open && dialog.show()) {
         short[] chosen = (short[]) Uno.get(kind, "SelectedItems");
         Order order =
             new Order(
@@ -90,7 +91,12 @@ public final class AddDistroCommand implements Command {
                 Uno.get(length, "Value") instanceof Double typed ? typed : null,
                 String.valueOf(Uno.get(size, "Text")),
                 null);
-        MessageBoxes.say(desk, distro.add(desk, order));
+        try {
+          MessageBoxes.say(desk, distro.add(desk, order));
+          open = false;
+        } catch (UserMessageException refused) {
+          MessageBoxes.warn(desk, refused.getMessage()); // what is typed stays
+        }
       }
     }
   }

@@ -249,4 +249,12 @@ public enum LightingFinding implements FindingKey {
   public Severity severity() {
     return severity;
   }
+
+  @Override
+  public boolean isResult() {
+    return switch (this) {
+      case NO_SUPPLY, SUPPLY_UNCLEAR, NOT_COUNTED, GENERATOR_UNCOUNTED -> true;
+      default -> false;
+    };
+  }
 }
