@@ -1364,7 +1364,7 @@ public final class BatteryDayResults {
           Integer shortOf,
       @Result(
               key = "stopped",
-              heading = "Positions with a stop",
+              heading = "Positions stopped",
               unit = "rows",
               from = "positions.verdict",
               rule = "See Positions.")
