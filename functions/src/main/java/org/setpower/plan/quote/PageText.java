@@ -58,11 +58,12 @@ enum PageText {
   SERVICES_EVERY_DAY("{0} Services by the day: every day."),
   ONE_DAY_WEEKEND("{0} A weekend counts as one day."),
   WEEKS_BEGUN("By the week: a part of a week costs at most a whole one."),
-  LATE_DAYS("Late return: each day late at its day rate."),
+  LATE_DAYS("Late return: each day late at its day rate, less the same discounts."),
   LATE_DAYS_AND_WEEKS(
       "Late return: each day late at its day rate; what is hired by the week, by the rule of the"
-          + " hire."),
-  LATE_AS_HIRE("Late return: days late are charged by the rule of the hire."),
+          + " hire; both less the same discounts."),
+  LATE_AS_HIRE(
+      "Late return: days late are charged by the rule of the hire, less the same discounts."),
   WAIVED(
       "A damage waiver is charged, so no certificate of insurance is asked for. It is not"
           + " insurance: what it covers is below."),

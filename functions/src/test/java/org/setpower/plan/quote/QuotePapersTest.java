@@ -292,8 +292,8 @@ class QuotePapersTest {
   /** What is charged at the end stands where it is signed: common practice. */
   @ParameterizedTest
   @CsvSource({
-    "'', day, by the rule of the hire., false",
-    "every day, day, each day late at its day rate., false",
+    "'', day, by the rule of the hire, false",
+    "every day, day, each day late at its day rate, false",
     "every day, week, what is hired by the week, true"
   })
   void the_rule_of_late_returns_is_on_the_page(
