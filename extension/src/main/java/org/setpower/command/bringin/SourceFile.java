@@ -8,6 +8,7 @@ import com.sun.star.frame.XModel;
 import com.sun.star.lang.XComponent;
 import com.sun.star.uno.Exception;
 import com.sun.star.util.XCloseable;
+import java.math.BigDecimal;
 import java.net.URLDecoder;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -280,31 +281,20 @@ final class SourceFile implements AutoCloseable {
 
   /** What a quote says that is no line of a budget: when it is paid, and what came back late. */
   private static String notBroughtIn(TransferSource quote) {
-    StringBuilder text = new StringBuilder();
     QuoteResults.Summary sums = quote.result().rows(QuoteResults.SUMMARY).get(0);
-    String currency = quote.result().rows(QuoteResults.LETTER).get(0).inCurrency();
     String terms = quote.result().rows(QuoteResults.LETTER).get(0).paymentTerms();
-    if (sums.downPayment() != null && sums.downPayment().signum() > 0) {
-      text.append(' ')
-          .append(
-              say(
-                  "The lines come without Due: the deposit of {} {} on order and the payment terms"
-                      + " are for you to fill in there.",
-                  currency,
-                  sums.downPayment().toPlainString()));
-    } else if (terms != null) {
-      text.append(' ')
-          .append(say("The lines come without Due: the payment terms are for you to fill in."));
-    }
-    if (sums.lateFees() != null && sums.lateFees().signum() > 0) {
-      text.append(' ')
-          .append(
-              say(
-                  "Late fees of {} {} are not brought in: they are on the return statement.",
-                  currency,
-                  sums.lateFees().toPlainString()));
-    }
-    return text.toString();
+    String due =
+        isSome(sums.downPayment()) || terms != null
+            ? " "
+                + say("The lines come without Due: fill it in there, by deposit and payment terms.")
+            : "";
+    return isSome(sums.lateFees())
+        ? due + " " + say("Late fees are not brought in: they are on the return statement.")
+        : due;
+  }
+
+  private static boolean isSome(BigDecimal amount) {
+    return amount != null && amount.signum() > 0;
   }
 
   private static String some(List<String> names) {

@@ -185,6 +185,18 @@ class BringInIT {
     assertThat(bring(budget, quote)).contains("Nothing differs from it.");
   }
 
+  /** When a quote is paid is text there, and a late fee is on another paper: both are said. */
+  @Test
+  @Tag("one-office")
+  void what_a_quote_does_not_bring_in_is_said() throws Exception {
+    PlanSheet quote = quote();
+    assertThat(bring(budget(), stored(quote, "plain.ods"))).doesNotContain("Due", "Late fees");
+    quote.type("order.downPayment", 0.3);
+    quote.rows("returns", row("line", 1.0, "qty", 1.0, "date", DAY + 20));
+    assertThat(bring(budget(), stored(quote.calculated(), "late.ods")))
+        .contains("The lines come without Due", "Late fees are not brought in");
+  }
+
   @Test
   @Tag("one-office")
   void a_second_time_shows_what_changed_and_keeps_what_was_typed() throws Exception {

@@ -69,6 +69,15 @@ class LightingAmericanTest {
         .contains(LightingFinding.ZS_OPEN);
   }
 
+  /** 127/220 V is Brazil, 100/200 V Japan: there Zs is asked for. */
+  @ParameterizedTest
+  @CsvSource({"208, false", "220, true", "173, true", "400, true"})
+  void zs_is_asked_for_at_other_voltages(double volts, boolean asked) {
+    Ranges stage = LightingSamples.stage().set("supplies", 1, "zs", "", "volts", volts);
+    assertThat(keys(stage.calculate().rows(LightingResults.SUPPLY_RESULT).get(0).reasons()))
+        .satisfies(k -> assertThat(k.contains(LightingFinding.ZS_OPEN)).isEqualTo(asked));
+  }
+
   /** Leakage that nobody has typed is no reason not to plug in; typed, it trips for sure. */
   @ParameterizedTest
   @CsvSource({"'', RCD_MAY_TRIP", "2.5, RCD_TRIPS"})

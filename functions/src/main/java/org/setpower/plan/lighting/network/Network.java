@@ -29,10 +29,13 @@ public final class Network {
   private static final Pattern RANGE =
       Pattern.compile("(.+)-(\\d{1,3})(?:\\.{2,3}|-|TO)(\\d{1,3})");
 
-  /** V from a leg to neutral in North America, with a margin: ANSI C84.1, from memory. */
-  private static final double LEAST_AMERICAN = 100;
+  /**
+   * V from a leg to neutral in North America: 120 V, range A of ANSI C84.1, from memory. 100 V and
+   * 127 V are of countries that go by IEC 60364.
+   */
+  private static final double LEAST_AMERICAN = 114;
 
-  private static final double MOST_AMERICAN = 140;
+  private static final double MOST_AMERICAN = 126;
 
   private final boolean us;
   private final Map<Integer, Node> supplyNodes = new LinkedHashMap<>();
