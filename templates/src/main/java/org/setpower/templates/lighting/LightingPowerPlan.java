@@ -272,7 +272,8 @@ public final class LightingPowerPlan implements PlanTemplate {
         PlanTab.of(
                 "Battery stock",
                 "One row for each type of battery, then one for each kind of charger. A charger is"
-                    + " also an item of Loads, where its power counts.")
+                    + " also an item of Loads, where its power counts. The + above the headings opens"
+                    + " more columns.")
             .hidden()
             .aligned()
             .with(
